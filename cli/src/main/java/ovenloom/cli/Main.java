@@ -1,0 +1,28 @@
+package ovenloom.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(name = "ovenloom", mixinStandardHelpOptions = true, versionProvider = Version.class,
+    description = "Plans who does what, when and where, so that everything reaches the table on time.")
+final class Main implements Runnable {
+  @Spec
+  private CommandSpec spec;
+
+  public static void main(String[] args) {
+    System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
+  }
+
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "say what to do");
+  }
+}
