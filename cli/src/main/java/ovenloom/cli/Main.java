@@ -1,5 +1,8 @@
 package ovenloom.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -10,15 +13,18 @@ import picocli.CommandLine.Spec;
 @Command(name = "ovenloom", mixinStandardHelpOptions = true, versionProvider = Version.class,
     description = "Plans who does what, when and where, so that everything reaches the table on time.")
 final class Main implements Runnable {
-  @Spec
-  private CommandSpec spec;
+  @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
+    System.exit(run(utf8(System.out), utf8(System.err), args));
   }
 
   static int run(PrintWriter out, PrintWriter err, String... args) {
     return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+  }
+
+  private static PrintWriter utf8(OutputStream stream) {
+    return new PrintWriter(stream, true, UTF_8);
   }
 
   @Override

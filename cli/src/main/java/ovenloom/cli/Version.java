@@ -1,7 +1,8 @@
 package ovenloom.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import picocli.CommandLine.IVersionProvider;
 
@@ -9,8 +10,8 @@ import picocli.CommandLine.IVersionProvider;
 final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() throws IOException {
-    try (var number = Objects.requireNonNull(Version.class.getResourceAsStream("version.txt"), "version.txt")) {
-      return new String[] {"ovenloom " + new String(number.readAllBytes(), StandardCharsets.UTF_8).strip()};
+    try (var file = Objects.requireNonNull(Version.class.getResourceAsStream("version.txt"))) {
+      return new String[]{"ovenloom " + new String(file.readAllBytes(), UTF_8).strip()};
     }
   }
 }
