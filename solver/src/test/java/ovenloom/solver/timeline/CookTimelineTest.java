@@ -1,0 +1,212 @@
+package ovenloom.solver.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CookTimelineTest {
+
+  private static final int EIGHT = 480;
+  private static final int TEN = 600;
+  private static final int NOON = 720;
+
+  private static final int ROAST = 1;
+  private static final int ROLLS = 2;
+  private static final int PEELING = 3;
+  private static final int DOOR_OF_THE_BIG_OVEN = 0;
+  private static final int DOOR_OF_THE_SMALL_OVEN = 1;
+
+  private final CookTimeline ada =
+      new CookTimeline(0, 1440, Presence.between(EIGHT, NOON).except(TEN, TEN + 15));
+
+  @Test
+  void a_cook_does_not_peel_and_carve_at_once() {
+    ada.take(500, 520, PEELING);
+
+    assertThat(ada.isFree(510, 530)).isFalse();
+    assertThat(ada.latestStart(510, 20)).isEqualTo(480);
+    assertThat(ada.blocker()).isEqualTo(PEELING);
+  }
+
+  @Test
+  void a_cook_free_at_the_asked_minute_is_had_then() {
+    ada.take(500, 520, PEELING);
+
+    assertThat(ada.isFree(530, 540)).isTrue();
+    assertThat(ada.latestStart(530, 10)).isEqualTo(530);
+    assertThat(ada.blocker()).isEqualTo(Timeline.NOBODY);
+  }
+
+  @Test
+  void the_next_thing_begins_the_minute_the_last_one_ends() {
+    ada.take(500, 520, PEELING);
+
+    assertThat(ada.isFree(520, 540)).isTrue();
+    assertThat(ada.isFree(480, 500)).isTrue();
+    assertThat(ada.isFree(519, 540)).isFalse();
+    assertThat(ada.isFree(480, 501)).isFalse();
+  }
+
+  @Test
+  void nobody_works_before_hours_or_through_the_break() {
+    assertThat(ada.isFree(EIGHT, TEN)).isTrue();
+    assertThat(ada.isFree(EIGHT - 1, TEN)).isFalse();
+    assertThat(ada.isFree(TEN - 1, TEN + 1)).isFalse();
+    assertThat(ada.latestStart(TEN + 5, 20)).isEqualTo(TEN - 20);
+    assertThat(ada.blocker()).isEqualTo(Timeline.HOURS);
+    assertThat(ada.latestStart(NOON, 10)).isEqualTo(NOON - 10);
+    assertThat(ada.blocker()).isEqualTo(Timeline.HOURS);
+  }
+
+  @Test
+  void work_longer_than_any_free_stretch_finds_no_time() {
+    assertThat(ada.latestStart(NOON, 120)).isEqualTo(EIGHT);
+    assertThat(ada.latestStart(NOON, 121)).isEqualTo(Timeline.NONE);
+    assertThat(ada.blocker()).isEqualTo(Timeline.HOURS);
+  }
+
+  @Test
+  void the_roast_comes_out_and_the_rolls_go_in_through_one_open_door() {
+    ada.takeShared(550, 551, ROAST, DOOR_OF_THE_BIG_OVEN);
+
+    assertThat(ada.isFreeFor(550, 551, DOOR_OF_THE_BIG_OVEN)).isTrue();
+    assertThat(ada.latestStartFor(550, 1, DOOR_OF_THE_BIG_OVEN)).isEqualTo(550);
+  }
+
+  @Test
+  void two_doors_are_not_held_open_by_one_cook() {
+    ada.takeShared(550, 551, ROAST, DOOR_OF_THE_BIG_OVEN);
+
+    assertThat(ada.isFreeFor(550, 551, DOOR_OF_THE_SMALL_OVEN)).isFalse();
+    assertThat(ada.latestStartFor(550, 1, DOOR_OF_THE_SMALL_OVEN)).isEqualTo(549);
+    assertThat(ada.blocker()).isEqualTo(ROAST);
+  }
+
+  @Test
+  void peeling_does_not_share_with_an_open_door_nor_the_door_with_peeling() {
+    ada.takeShared(550, 552, ROAST, DOOR_OF_THE_BIG_OVEN);
+    ada.takeShared(551, 552, ROLLS, DOOR_OF_THE_BIG_OVEN);
+    ada.take(560, 570, PEELING);
+
+    assertThat(ada.isFree(551, 552)).isFalse();
+    assertThat(ada.isFreeFor(565, 566, DOOR_OF_THE_BIG_OVEN)).isFalse();
+    assertThat(ada.isFree(552, 560)).isTrue();
+  }
+
+  @Test
+  void what_was_taken_since_the_mark_is_given_back_and_the_hours_stay() {
+    ada.take(500, 520, PEELING);
+    int mark = ada.mark();
+    ada.take(490, 495, ROAST);
+    ada.take(530, 540, ROLLS);
+
+    ada.rollback(mark);
+
+    assertThat(ada.isFree(480, 500)).isTrue();
+    assertThat(ada.isFree(510, 511)).isFalse();
+    assertThat(ada.isFree(520, 600)).isTrue();
+    assertThat(ada.isFree(TEN, TEN + 1)).isFalse();
+  }
+
+  @Test
+  void after_clearing_only_the_hours_are_left() {
+    ada.take(500, 520, PEELING);
+
+    ada.clear();
+
+    assertThat(ada.isFree(EIGHT, TEN)).isTrue();
+    assertThat(ada.isFree(EIGHT - 1, EIGHT)).isFalse();
+  }
+
+  static LongStream seeds() {
+    return LongStream.range(0, 200);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void a_cook_answers_as_a_pool_of_one_counted_minute_by_minute(long seed) {
+    var random = new Random(seed);
+    var cook =
+        new CookTimeline(-40, 80, Presence.between(-50, 10).and(20, 60).except(-20, -15));
+    var naive = new NaivePool(-40, 80, 1);
+    naive.reduce(10, 20, 1);
+    naive.reduce(60, 80, 1);
+    naive.reduce(-20, -15, 1);
+    int mark = 0;
+
+    for (int turn = 0; turn < 80; turn++) {
+      int from = random.nextInt(130) - 45;
+      int duration = random.nextInt(9);
+      switch (random.nextInt(10)) {
+        case 0 -> mark = naive.mark();
+        case 1 -> {
+          mark = Math.min(mark, naive.mark());
+          cook.rollback(mark);
+          naive.rollback(mark);
+        }
+        case 2 -> {
+          if (random.nextInt(5) == 0) {
+            cook.clear();
+            naive.clear();
+          }
+        }
+        default -> {
+          if (duration > 0 && naive.fits(from, from + duration, 1)) {
+            cook.take(from, from + duration, turn);
+            naive.take(from, from + duration, 1, turn);
+          }
+        }
+      }
+
+      int asked = random.nextInt(130) - 45;
+      int lasting = random.nextInt(12);
+      assertThat(cook.isFree(asked, asked + lasting))
+          .isEqualTo(lasting == 0 || naive.fits(asked, asked + lasting, 1));
+      int latest = cook.latestStart(asked, lasting);
+      assertThat(latest).isEqualTo(naive.latestStart(asked, lasting, 1));
+      if (latest == asked) {
+        assertThat(cook.blocker()).isEqualTo(Timeline.NOBODY);
+      } else if (latest != Timeline.NONE) {
+        assertThat(naive.isInTheWay(cook.blocker(), latest + lasting, 1)).isTrue();
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void a_door_answers_as_when_work_under_its_own_tag_were_not_there(long seed) {
+    var random = new Random(seed);
+    var cook = new CookTimeline(0, 100, Presence.between(0, 100));
+    var seenByDoor = new NaivePool(0, 100, 1);
+    var seenByOthers = new NaivePool(0, 100, 1);
+
+    for (int turn = 0; turn < 60; turn++) {
+      int from = random.nextInt(95);
+      int to = from + 1 + random.nextInt(5);
+      if (seenByOthers.fits(from, to, 1)) {
+        cook.take(from, to, turn);
+        seenByDoor.take(from, to, 1, turn);
+        seenByOthers.take(from, to, 1, turn);
+      }
+      int door = random.nextInt(95);
+      int shut = door + 1 + random.nextInt(5);
+      assertThat(cook.isFreeFor(door, shut, DOOR_OF_THE_BIG_OVEN))
+          .isEqualTo(seenByDoor.fits(door, shut, 1));
+      if (seenByDoor.fits(door, shut, 1)) {
+        cook.takeShared(door, shut, turn, DOOR_OF_THE_BIG_OVEN);
+        seenByOthers.take(door, shut, 1, turn);
+      }
+
+      int asked = random.nextInt(100);
+      int lasting = 1 + random.nextInt(6);
+      assertThat(cook.latestStartFor(asked, lasting, DOOR_OF_THE_BIG_OVEN))
+          .isEqualTo(seenByDoor.latestStart(asked, lasting, 1));
+      assertThat(cook.latestStart(asked, lasting))
+          .isEqualTo(seenByOthers.latestStart(asked, lasting, 1));
+    }
+  }
+}
