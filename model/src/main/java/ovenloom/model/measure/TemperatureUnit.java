@@ -1,0 +1,6 @@
+package ovenloom.model.measure;
+
+/** The scales found on oven dials. */
+public enum TemperatureUnit {
+  CELSIUS, FAHRENHEIT, GAS
+}
