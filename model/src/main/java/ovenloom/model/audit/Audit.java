@@ -1,0 +1,20 @@
+package ovenloom.model.audit;
+
+import java.util.List;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+
+/** The rules of the kitchen, in the order of docs/rules, held against a plan. */
+public final class Audit {
+
+  /** All of them. */
+  public static final List<KitchenRule> RULES = List.of();
+
+  private Audit() {}
+
+  /** Every break of every rule; none for a plan. */
+  public static List<Break> of(Event event, Plan plan) {
+    Case audited = Case.of(event, plan);
+    return RULES.stream().flatMap(rule -> rule.check(audited).stream()).toList();
+  }
+}

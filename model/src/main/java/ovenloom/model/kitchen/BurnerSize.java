@@ -1,0 +1,8 @@
+package ovenloom.model.kitchen;
+
+/** How big a burner is, smallest first. */
+public enum BurnerSize {
+  SMALL,
+  MEDIUM,
+  LARGE
+}

@@ -1,0 +1,9 @@
+package ovenloom.model.menu;
+
+/** How a dish comes to the table. */
+public enum Arrives {
+  HOT,
+  WARM,
+  COOL,
+  COLD
+}
