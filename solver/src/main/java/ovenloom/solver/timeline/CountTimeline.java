@@ -111,7 +111,7 @@ public final class CountTimeline implements Timeline {
   /** Whether the stretch lies inside the horizon and so many are free at each of its minutes. */
   public boolean fits(int from, int to, int demand) {
     return from >= to
-        || from >= profile.start && to <= profile.end && profile.fewestOver(from, to) >= demand;
+        || (from >= profile.start && to <= profile.end && profile.fewestOver(from, to) >= demand);
   }
 
   /** Takes so many over the stretch, free or not; what lies outside the horizon is let go. */

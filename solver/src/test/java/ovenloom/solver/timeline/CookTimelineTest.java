@@ -20,8 +20,8 @@ class CookTimelineTest {
   private static final int DOOR_OF_THE_BIG_OVEN = 0;
   private static final int DOOR_OF_THE_SMALL_OVEN = 1;
 
-  private final CookTimeline ada =
-      new CookTimeline(0, 1440, Presence.between(EIGHT, NOON).except(TEN, TEN + 15));
+  private final CookTimeline ada = new CookTimeline(0, 1440,
+      Presence.between(EIGHT, NOON).except(TEN, TEN + 15));
 
   @Test
   void a_cook_does_not_peel_and_carve_at_once() {
@@ -130,8 +130,7 @@ class CookTimelineTest {
   @MethodSource("seeds")
   void a_cook_answers_as_a_pool_of_one_counted_minute_by_minute(long seed) {
     var random = new Random(seed);
-    var cook =
-        new CookTimeline(-40, 80, Presence.between(-50, 10).and(20, 60).except(-20, -15));
+    var cook = new CookTimeline(-40, 80, Presence.between(-50, 10).and(20, 60).except(-20, -15));
     var naive = new NaivePool(-40, 80, 1);
     naive.reduce(10, 20, 1);
     naive.reduce(60, 80, 1);

@@ -109,7 +109,7 @@ class PresenceTest {
   }
 
   private static boolean openAt(boolean[] ticked, int moment) {
-    return ticked[moment] || moment > 0 && ticked[moment - 1];
+    return ticked[moment] || (moment > 0 && ticked[moment - 1]);
   }
 
   private static boolean covers(boolean[] ticked, int from, int duration) {
