@@ -9,10 +9,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 @Command(name = "ovenloom", mixinStandardHelpOptions = true, versionProvider = Version.class,
-    description = "Plans who does what, when and where, so that everything reaches the table on time.")
+    description = "Plans who does what, when and where, so that everything reaches the table on time.",
+    exitCodeOnExecutionException = Main.OUR_FAULT)
 final class Main implements Runnable {
+  static final int OUR_FAULT = 3;
+
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
@@ -20,7 +24,18 @@ final class Main implements Runnable {
   }
 
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
+    return new CommandLine(new Main()).setOut(out)
+        .setErr(err)
+        .setParameterExceptionHandler(Main::wrong)
+        .execute(args);
+  }
+
+  private static int wrong(ParameterException mistake, String[] args) {
+    var command = mistake.getCommandLine();
+    command.getErr().println("ovenloom: " + mistake.getMessage());
+    UnmatchedArgumentException.printSuggestions(mistake, command.getErr());
+    command.getErr().println("  Try: " + command.getCommandSpec().qualifiedName() + " --help");
+    return command.getCommandSpec().exitCodeOnInvalidInput();
   }
 
   private static PrintWriter utf8(OutputStream stream) {

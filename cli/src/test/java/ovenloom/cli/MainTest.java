@@ -29,6 +29,6 @@ class MainTest {
 
     assertThat(code).isEqualTo(2);
     assertThat(out.toString()).isEmpty();
-    assertThat(err.toString()).contains("say what to do").contains("Usage: ovenloom");
+    assertThat(err.toString()).startsWith("ovenloom: say what to do").contains("Try: ovenloom --help");
   }
 }
