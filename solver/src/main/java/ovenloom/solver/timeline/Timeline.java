@@ -8,12 +8,15 @@ package ovenloom.solver.timeline;
  * available outside the horizon. Asking and taking allocate nothing once the arrays have grown.
  * A timeline belongs to one thread.
  */
-public sealed interface Timeline permits CountTimeline, CookTimeline {
+public sealed interface Timeline permits CountTimeline, CookTimeline, SurfaceTimeline {
 
   /** The answer of a search for a start when there is none inside the horizon. */
   int NONE = Integer.MIN_VALUE;
 
-  /** The blocker when the horizon, the hours or what was taken beforehand stands in the way. */
+  /**
+   * The blocker when the horizon, the hours or what was taken beforehand stands in the way, or when
+   * there is not enough of the thing at all.
+   */
   int HOURS = -1;
 
   /** The blocker when the last search got the very moment it asked for. */
