@@ -23,7 +23,9 @@ public record Score(
 
   public Score {
     atTheTable = Collections.unmodifiableMap(new TreeMap<>(atTheTable));
-    points = Collections.unmodifiableMap(new EnumMap<>(points));
+    Map<Wish, Long> byWish = new EnumMap<>(Wish.class);
+    byWish.putAll(points);
+    points = Collections.unmodifiableMap(byWish);
   }
 
   /** Adds the weighted sum. */
