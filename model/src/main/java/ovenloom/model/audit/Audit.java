@@ -8,7 +8,15 @@ import ovenloom.model.plan.Plan;
 public final class Audit {
 
   /** All of them. */
-  public static final List<KitchenRule> RULES = List.of();
+  public static final List<KitchenRule> RULES = List.of(
+  // everything once, in the calendar, on time, batches in order, links, stays, keeps
+  // clean vessels
+  // set-points, one dial, warming and cooling, room inside, tags apart, the door
+  // burners, appliances, landing, circuits, open
+  // hands, one thing at a time, someone there
+  // shelves, raw below
+  // score
+  );
 
   private Audit() {}
 

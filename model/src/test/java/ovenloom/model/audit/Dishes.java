@@ -1,0 +1,95 @@
+package ovenloom.model.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.Fraction;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Step;
+
+/** Dishes for tests: hot, for ten guests, one batch, for the course "supper". */
+final class Dishes {
+
+  private static final int GUESTS = 10;
+
+  private final String name;
+  private String course = "supper";
+  private boolean food = true;
+  private int batches = 1;
+  private Arrives arrives = Arrives.HOT;
+  private List<String> tags = List.of();
+  private boolean waves;
+  private @Nullable Integer servedOver;
+  private @Nullable Integer bestFor;
+  private final List<Steps> steps = new ArrayList<>();
+
+  private Dishes(String name) {
+    this.name = name;
+  }
+
+  static Dishes aDish(String name) {
+    return new Dishes(name);
+  }
+
+  /** Laying the table, and the like: work without food. */
+  static Dishes aChore(String name) {
+    Dishes chore = new Dishes(name);
+    chore.food = false;
+    return chore;
+  }
+
+  Dishes course(String wanted) {
+    course = wanted;
+    return this;
+  }
+
+  /** So many batches, of ten portions divided by them; a number that divides ten. */
+  Dishes batches(int count) {
+    batches = count;
+    return this;
+  }
+
+  Dishes arrives(Arrives wanted) {
+    arrives = wanted;
+    return this;
+  }
+
+  Dishes tags(String... all) {
+    tags = List.of(all);
+    return this;
+  }
+
+  Dishes waves() {
+    waves = true;
+    return this;
+  }
+
+  Dishes servedOver(int minutes) {
+    servedOver = minutes;
+    return this;
+  }
+
+  Dishes bestFor(int minutes) {
+    bestFor = minutes;
+    return this;
+  }
+
+  Dishes step(Steps step) {
+    steps.add(step);
+    return this;
+  }
+
+  Dish dish() {
+    List<Step> all = new ArrayList<>();
+    String before = null;
+    for (Steps step : steps) {
+      all.add(step.step(name, before));
+      before = step.name();
+    }
+    Dish.Servings servings = new Dish.Servings(GUESTS, Fraction.ONE, 0, GUESTS / batches);
+    return new Dish(
+        name, course, food, servings, arrives, tags, waves, servedOver, bestFor, Map.of(), all);
+  }
+}

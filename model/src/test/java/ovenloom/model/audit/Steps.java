@@ -1,0 +1,253 @@
+package ovenloom.model.audit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.kitchen.Level;
+import ovenloom.model.kitchen.Oven;
+import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Pace;
+import ovenloom.model.measure.Range;
+import ovenloom.model.measure.Setting;
+import ovenloom.model.menu.Keeps;
+import ovenloom.model.menu.Link;
+import ovenloom.model.menu.Need;
+import ovenloom.model.menu.StartState;
+import ovenloom.model.menu.Step;
+import ovenloom.model.menu.Takes;
+
+/** Steps for tests. One that says nothing of what it comes after follows the step before it in its dish. */
+final class Steps {
+
+  private final String name;
+  private Pace pace = Pace.steady(Range.exactly(10));
+  private @Nullable Integer upTo;
+  private boolean once;
+  private boolean serve;
+  private boolean unattended;
+  private Step.Together together = Step.Together.APART;
+  private final List<Need> needs = new ArrayList<>();
+  private @Nullable List<Link> after;
+  private @Nullable Keeps keeps;
+  private @Nullable StartState starts;
+
+  private Steps(String name) {
+    this.name = name;
+  }
+
+  /** A step of ten minutes. */
+  static Steps aStep(String name) {
+    return new Steps(name);
+  }
+
+  /** A stage at one mark of a still oven. */
+  static Need.Stage aStage(int celsius, @Nullable Integer minutes) {
+    return aStage(celsius, celsius, celsius, minutes);
+  }
+
+  static Need.Stage aStage(int from, int written, int to, @Nullable Integer minutes) {
+    return new Need.Stage(
+        Setting.celsius(written), Setting.celsius(from), Setting.celsius(to), Oven.STILL, minutes);
+  }
+
+  /** A bake with a minute each to load and unload, on any rack. */
+  static Need.Bake aBake(Need.Stage... stages) {
+    return new Need.Bake(
+        List.of(stages), null, null, 1, 1, 0, null, Need.Bake.OVERCOOK_PERCENT);
+  }
+
+  Steps takes(int minutes) {
+    pace = Pace.steady(Range.exactly(minutes));
+    return this;
+  }
+
+  Steps takes(Pace wanted) {
+    pace = wanted;
+    return this;
+  }
+
+  Steps upTo(int minutes) {
+    upTo = minutes;
+    return this;
+  }
+
+  Steps once() {
+    once = true;
+    return this;
+  }
+
+  Steps serve() {
+    serve = true;
+    return this;
+  }
+
+  Steps unattended() {
+    unattended = true;
+    return this;
+  }
+
+  Steps together(int most) {
+    together = new Step.Together(most, false);
+    return this;
+  }
+
+  Steps togetherInOneVessel(int most) {
+    together = new Step.Together(most, true);
+    return this;
+  }
+
+  /** In a still oven at this mark and no other. */
+  Steps bake(int celsius) {
+    return needs(aBake(aStage(celsius, null)));
+  }
+
+  Steps bake(int from, int written, int to) {
+    return needs(aBake(aStage(from, written, to, null)));
+  }
+
+  Steps bake(Need.Stage... stages) {
+    return needs(aBake(stages));
+  }
+
+  Steps rack(Level level) {
+    return rebake(
+        b -> new Need.Bake(b.stages(), level, b.stands(), b.load(), b.unload(), b.doorShut(), null, 20));
+  }
+
+  Steps stands(double cm) {
+    return rebake(b -> new Need.Bake(
+        b.stages(), b.level(), Length.cm(cm), b.load(), b.unload(), b.doorShut(), null, 20));
+  }
+
+  Steps load(int minutes) {
+    return rebake(
+        b -> new Need.Bake(b.stages(), b.level(), b.stands(), minutes, b.unload(), b.doorShut(), null, 20));
+  }
+
+  Steps unload(int minutes) {
+    return rebake(
+        b -> new Need.Bake(b.stages(), b.level(), b.stands(), b.load(), minutes, b.doorShut(), null, 20));
+  }
+
+  Steps doorShut(int minutes) {
+    return rebake(
+        b -> new Need.Bake(b.stages(), b.level(), b.stands(), b.load(), b.unload(), minutes, null, 20));
+  }
+
+  private Steps rebake(UnaryOperator<Need.Bake> change) {
+    needs.replaceAll(need -> need instanceof Need.Bake bake ? change.apply(bake) : need);
+    return this;
+  }
+
+  Steps burner(BurnerSize atLeast) {
+    return needs(new Need.OnBurner(atLeast));
+  }
+
+  Steps appliance(String appliance) {
+    return needs(new Need.OnAppliance(appliance));
+  }
+
+  Steps in(String vessel) {
+    return in(vessel, 1);
+  }
+
+  Steps in(String vessel, int count) {
+    return needs(new Need.InVessel(vessel, count));
+  }
+
+  Steps shelf(String... stores) {
+    return needs(new Need.OnShelf(Arrays.asList(stores)));
+  }
+
+  /** One cook from end to end. */
+  Steps hands() {
+    return hands(new Need.Moment.Throughout());
+  }
+
+  Steps hands(Need.Moment moment) {
+    return hands(moment, 1, null);
+  }
+
+  Steps hands(Need.Moment moment, int cooks, @Nullable String skill) {
+    return needs(new Need.Hands(moment, cooks, skill));
+  }
+
+  Steps needs(Need need) {
+    needs.add(need);
+    return this;
+  }
+
+  /** After another step of its dish, whose food it takes as long as that keeps. */
+  Steps after(String step) {
+    return after(new Link(Link.Kind.FOOD, "", step, 0, null));
+  }
+
+  /** After a step of another dish, whose food it takes. */
+  Steps uses(String dish, String step) {
+    return after(new Link(Link.Kind.FOOD, dish, step, 0, null));
+  }
+
+  /** After nothing. */
+  Steps first() {
+    after = new ArrayList<>();
+    return this;
+  }
+
+  /** A link without a dish is to a step of its own. */
+  Steps after(Link link) {
+    List<Link> all = after == null ? new ArrayList<>() : new ArrayList<>(after);
+    all.add(link);
+    after = all;
+    return this;
+  }
+
+  Steps keeps(@Nullable Integer counter, @Nullable Integer oven, @Nullable Integer burner) {
+    keeps = new Keeps(counter, oven, burner, Map.of());
+    return this;
+  }
+
+  Steps keepsOnTheCounter(int minutes) {
+    return keeps(minutes, null, null);
+  }
+
+  Steps keepsIn(String store, int minutes) {
+    keeps = new Keeps(null, null, null, Map.of(store, minutes));
+    return this;
+  }
+
+  Steps keeps(Keeps wanted) {
+    keeps = wanted;
+    return this;
+  }
+
+  Steps starts(StartState state) {
+    starts = state;
+    return this;
+  }
+
+  Step step(String dish, @Nullable String before) {
+    List<Link> own = after;
+    List<Link> links;
+    if (own != null) {
+      links = own.stream().map(link -> link.dish().isEmpty() ? inDish(link, dish) : link).toList();
+    } else if (before != null) {
+      links = List.of(new Link(Link.Kind.FOOD, dish, before, 0, null));
+    } else {
+      links = List.of();
+    }
+    return new Step(
+        name, new Takes(pace, upTo), once, serve, unattended, together, needs, links, keeps, starts);
+  }
+
+  private static Link inDish(Link link, String dish) {
+    return new Link(link.kind(), dish, link.step(), link.least(), link.most());
+  }
+
+  String name() {
+    return name;
+  }
+}
