@@ -1,5 +1,6 @@
 package ovenloom.model.measure;
 
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +31,16 @@ public enum GasMark {
   public static @Nullable GasMark at(Temperature temperature) {
     for (GasMark mark : values()) {
       if (mark.temperature().equals(temperature)) {
+        return mark;
+      }
+    }
+    return null;
+  }
+
+  /** The mark of this number, or null. */
+  static @Nullable GasMark numbered(BigFraction number) {
+    for (GasMark mark : values()) {
+      if (mark.number.equals(Numerals.mixed(number))) {
         return mark;
       }
     }

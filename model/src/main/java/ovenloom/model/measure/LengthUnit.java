@@ -2,19 +2,27 @@ package ovenloom.model.measure;
 
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 
-/** The units lengths are written in; the inch and the foot are the international ones. */
+/** The units lengths are written in; the inch is the international one. */
 enum LengthUnit {
-  MILLIMETRE("mm", 1_000), CENTIMETRE("cm", 10_000), INCH("in", 25_400), FOOT("ft", 304_800);
+  MILLIMETRE("mm", 1_000, "mm, millimetre, millimetres, millimeter, millimeters"),
+  CENTIMETRE("cm", 10_000, "cm, centimetre, centimetres, centimeter, centimeters"),
+  INCH("in", 25_400, "in, inch, inches, \"");
 
+  static final Words<LengthUnit> WORDS = Words.of(values(), unit -> unit.words);
+
+  private static final BigFraction LONGEST = BigFraction.of(10_000_000);
   private static final int HALF_CENTIMETRE = 5_000;
   private static final int EIGHTH_OF_AN_INCH = 3_175;
 
   private final String symbol;
   private final int micrometres;
+  private final String words;
 
-  LengthUnit(String symbol, int micrometres) {
+  LengthUnit(String symbol, int micrometres, String words) {
     this.symbol = symbol;
+    this.words = words;
     this.micrometres = micrometres;
   }
 
@@ -24,6 +32,14 @@ enum LengthUnit {
 
   int micrometres() {
     return micrometres;
+  }
+
+  /** So many of this unit, to the nearest micrometre; null, and refused, above ten metres. */
+  @Nullable
+  Length of(BigFraction number, Scanner s, int from) {
+    BigFraction exact = number.multiply(micrometres);
+    return exact.compareTo(LONGEST) > 0 ? s.refuse(from, "at most 10 metres")
+        : new Length(Numerals.nearest(exact));
   }
 
   /** The unit someone with a ruler would have used: centimetres, unless eighths of an inch fit better. */

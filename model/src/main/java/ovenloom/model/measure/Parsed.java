@@ -1,6 +1,7 @@
 package ovenloom.model.measure;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What came of reading a few words: the thing they mean, or where they went wrong. Text from a
@@ -9,6 +10,15 @@ import java.util.List;
  * @param <T> what the words were to mean
  */
 public sealed interface Parsed<T> {
+
+  /** The same answer about something made from the thing; a fault stays as it is. */
+  default <U> Parsed<U> map(Function<T, U> made) {
+    return switch (this) {
+      case Good<T>(T value) -> new Good<>(made.apply(value));
+      case Bad<T>(String expected, List<String> suggestions, int from, int to) ->
+        new Bad<>(expected, suggestions, from, to);
+    };
+  }
 
   /** The words were understood. */
   record Good<T>(T value) implements Parsed<T> {}

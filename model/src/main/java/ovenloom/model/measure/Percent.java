@@ -1,11 +1,19 @@
 package ovenloom.model.measure;
 
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A share in the hundred, to two decimals.
  *
  * @param hundredths hundredths of one per cent, 0 or more: {@code 5 %} is 500
  */
 public record Percent(int hundredths) implements Comparable<Percent> {
+
+  private static final int HUNDREDTHS = 100;
+  private static final Reader<Percent> READER = new Reader<>("a share like \"5 %\"", Percent::understand,
+      Percent::written, texts -> Guesses.ending(texts, "%"));
+  private static final BigFraction MOST = BigFraction.of(1000);
 
   /** Refuses less than nothing. */
   public Percent {
@@ -14,9 +22,28 @@ public record Percent(int hundredths) implements Comparable<Percent> {
     }
   }
 
+  /** Reads a share of at most 1000 %, to the nearest hundredth of one per cent: {@code 5 %}, {@code 2.5 per cent}. */
+  public static Parsed<Percent> read(String text) {
+    return READER.read(text);
+  }
+
+  private static @Nullable Percent understand(Scanner s) {
+    int from = s.at();
+    BigFraction figure = Figure.read(s);
+    if (figure == null || !sign(s)) {
+      return null;
+    }
+    return figure.compareTo(MOST) > 0 ? s.refuse(from, "at most 1000 %")
+        : new Percent((int) Numerals.nearest(figure.multiply(HUNDREDTHS)));
+  }
+
+  private static boolean sign(Scanner s) {
+    return s.takeWord("%", "percent") || (s.takeWord("per") && s.takeWord("cent"));
+  }
+
   /** A whole number of per cent. */
   public static Percent of(int percent) {
-    return new Percent(Math.multiplyExact(percent, 100));
+    return new Percent(Math.multiplyExact(percent, HUNDREDTHS));
   }
 
   /** As a part of one: {@code 5 %} is 0.05. */

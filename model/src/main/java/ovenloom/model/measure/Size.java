@@ -1,7 +1,9 @@
 package ovenloom.model.measure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,9 +16,58 @@ import org.jspecify.annotations.Nullable;
  */
 public record Size(Length width, Length depth, @Nullable Length height) {
 
+  private static final int SIDES = 3;
+  private static final Reader<Size> READER = new Reader<>(
+      "a size like \"55 x 38 cm\", \"9x13 in\" or \"50 x 35 x 20 cm\"", Size::understand, Size::written,
+      texts -> Guesses.spelling(Guesses.ending(texts, "cm", "in"), LengthUnit.WORDS));
+
   /** A size that says nothing of height. */
   public Size(Length width, Length depth) {
     this(width, depth, null);
+  }
+
+  /**
+   * Reads two or three sides, each above nothing and at most ten metres, with one unit behind the
+   * last or behind each: {@code 55 x 38 cm}, {@code 9x13 in}, {@code 60 cm × 40 cm}.
+   */
+  public static Parsed<Size> read(String text) {
+    return READER.read(text);
+  }
+
+  private static @Nullable Size understand(Scanner s) {
+    int from = s.at();
+    var figures = new ArrayList<BigFraction>();
+    LengthUnit unit = null;
+    do {
+      BigFraction figure = Figure.read(s);
+      if (figure == null || figure.signum() == 0) {
+        return null;
+      }
+      figures.add(figure);
+      int before = s.at();
+      LengthUnit written = s.unit(LengthUnit.WORDS);
+      if (written != null && unit != null && written != unit) {
+        return s.refuse(before, "one unit for all sides");
+      }
+      unit = written;
+    } while (figures.size() < SIDES && s.take('x'));
+    return unit == null ? null : of(figures, unit, s, from);
+  }
+
+  private static @Nullable Size of(List<BigFraction> figures, LengthUnit unit, Scanner s, int from) {
+    var sides = new ArrayList<Length>();
+    for (BigFraction figure : figures) {
+      Length side = unit.of(figure, s, from);
+      if (side == null) {
+        return null;
+      }
+      sides.add(side);
+    }
+    return switch (sides.size()) {
+      case 2 -> new Size(sides.get(0), sides.get(1));
+      case SIDES -> new Size(sides.get(0), sides.get(1), sides.get(2));
+      default -> null;
+    };
   }
 
   /** In one unit, the roundest: {@code 55 x 38 cm}, {@code 12 x 20 x 2 1/2 in}. */

@@ -11,12 +11,23 @@ public record Temperature(long milliKelvin) implements Comparable<Temperature> {
 
   private static final long WATER_FREEZES = 273_150;
   private static final double ABSOLUTE_ZERO_F = -459.67;
+  private static final Reader<Setting> READER = new Reader<>("a temperature like \"74 C\" or \"165 F\"",
+      s -> Degrees.read(s, -100, 600), Setting::written,
+      texts -> Guesses.spelling(Guesses.ending(texts, "C", "F"), Degrees.SCALES));
 
   /** Refuses what is below absolute zero. */
   public Temperature {
     if (milliKelvin < 0) {
       throw new IllegalArgumentException(milliKelvin + " mK is below absolute zero");
     }
+  }
+
+  /**
+   * Reads a temperature with its unit, from a blast freezer's to a wood-fired oven's (-100 C to
+   * 600 C): {@code 165 F}, {@code 74 °C}, {@code -18 C}.
+   */
+  public static Parsed<Temperature> read(String text) {
+    return READER.read(text).map(Setting::temperature);
   }
 
   /** So many degrees Celsius, to the nearest thousandth of a kelvin. */

@@ -11,55 +11,57 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public enum Unit {
   /** Things that are counted: eggs, cloves, sheets. */
-  PIECE(Kind.COUNT, "", BigFraction.ONE),
+  PIECE(Kind.COUNT, "piece, pieces", BigFraction.ONE),
 
   /** A thousandth of a gram. */
-  MILLIGRAM(Kind.MASS, "mg", BigFraction.ONE),
+  MILLIGRAM(Kind.MASS, "mg, milligram, milligrams", BigFraction.ONE),
   /** A gram. */
-  GRAM(Kind.MASS, "g", BigFraction.of(1_000)),
+  GRAM(Kind.MASS, "g, gr, gram, grams, gramme, grammes", BigFraction.of(1_000)),
   /** A thousand grams. */
-  KILOGRAM(Kind.MASS, "kg", BigFraction.of(1_000_000)),
+  KILOGRAM(Kind.MASS, "kg, kilo, kilos, kilogram, kilograms", BigFraction.of(1_000_000)),
   /** The avoirdupois ounce, a sixteenth of a pound. */
-  OUNCE(Kind.MASS, "oz", pounds(1, 16)),
+  OUNCE(Kind.MASS, "oz, ounce, ounces", pounds(1, 16)),
   /** The avoirdupois pound. */
-  POUND(Kind.MASS, "lb", pounds(1, 1)),
+  POUND(Kind.MASS, "lb, lbs, pound, pounds", pounds(1, 1)),
   /** The ounce of nutrition labels, 28 g. */
-  LABEL_OUNCE(Kind.MASS, "label oz", BigFraction.of(28_000)),
+  LABEL_OUNCE(Kind.MASS, "label oz, label ounce, label ounces", BigFraction.of(28_000)),
 
   /** A thousandth of a litre. */
-  MILLILITRE(Kind.VOLUME, "ml", BigFraction.of(1_000)),
+  MILLILITRE(Kind.VOLUME, "ml, millilitre, millilitres, milliliter, milliliters", BigFraction.of(1_000)),
   /** A hundredth of a litre. */
-  CENTILITRE(Kind.VOLUME, "cl", BigFraction.of(10_000)),
+  CENTILITRE(Kind.VOLUME, "cl, centilitre, centilitres, centiliter, centiliters", BigFraction.of(10_000)),
   /** A tenth of a litre. */
-  DECILITRE(Kind.VOLUME, "dl", BigFraction.of(100_000)),
+  DECILITRE(Kind.VOLUME, "dl, decilitre, decilitres, deciliter, deciliters", BigFraction.of(100_000)),
   /** A litre. */
-  LITRE(Kind.VOLUME, "l", BigFraction.of(1_000_000)),
+  LITRE(Kind.VOLUME, "l, litre, litres, liter, liters", BigFraction.of(1_000_000)),
   /** A third of a tablespoon. */
-  TEASPOON(Kind.VOLUME, "tsp", gallons(1, 768)),
+  TEASPOON(Kind.VOLUME, "tsp, tsps, teaspoon, teaspoons", gallons(1, 768)),
   /** A sixteenth of a cup. */
-  TABLESPOON(Kind.VOLUME, "tbsp", gallons(1, 256)),
+  TABLESPOON(Kind.VOLUME, "tbsp, tbsps, tbs, tablespoon, tablespoons", gallons(1, 256)),
   /** An eighth of a cup. */
-  FLUID_OUNCE(Kind.VOLUME, "fl oz", gallons(1, 128)),
+  FLUID_OUNCE(Kind.VOLUME, "fl oz, fluid ounce, fluid ounces", gallons(1, 128)),
   /** Half a pint. */
-  CUP(Kind.VOLUME, "cup", gallons(1, 16)),
+  CUP(Kind.VOLUME, "cup, cups", gallons(1, 16)),
   /** Half a quart. */
-  PINT(Kind.VOLUME, "pt", gallons(1, 8)),
+  PINT(Kind.VOLUME, "pt, pts, pint, pints", gallons(1, 8)),
   /** A quarter of a gallon. */
-  QUART(Kind.VOLUME, "qt", gallons(1, 4)),
+  QUART(Kind.VOLUME, "qt, qts, quart, quarts", gallons(1, 4)),
   /** 231 cubic inches. */
-  GALLON(Kind.VOLUME, "gal", gallons(1, 1)),
+  GALLON(Kind.VOLUME, "gal, gallon, gallons", gallons(1, 1)),
   /** The spoon of 5 ml. */
-  METRIC_TEASPOON(Kind.VOLUME, "metric tsp", BigFraction.of(5_000)),
+  METRIC_TEASPOON(Kind.VOLUME, "metric tsp, metric teaspoon, metric teaspoons", BigFraction.of(5_000)),
   /** The spoon of 15 ml. */
-  METRIC_TABLESPOON(Kind.VOLUME, "metric tbsp", BigFraction.of(15_000)),
+  METRIC_TABLESPOON(Kind.VOLUME, "metric tbsp, metric tablespoon, metric tablespoons",
+      BigFraction.of(15_000)),
   /** The cup of 250 ml. */
-  METRIC_CUP(Kind.VOLUME, "metric cup", BigFraction.of(250_000)),
+  METRIC_CUP(Kind.VOLUME, "metric cup, metric cups", BigFraction.of(250_000)),
   /** A sixteenth of the British gallon of 4.54609 litres. */
-  IMPERIAL_CUP(Kind.VOLUME, "imperial cup", BigFraction.of(4_546_090, 16)),
+  IMPERIAL_CUP(Kind.VOLUME, "imperial cup, imperial cups", BigFraction.of(4_546_090, 16)),
   /** The fluid ounce of nutrition labels, 30 ml. */
-  LABEL_FLUID_OUNCE(Kind.VOLUME, "label fl oz", BigFraction.of(30_000)),
+  LABEL_FLUID_OUNCE(Kind.VOLUME, "label fl oz, label fluid ounce, label fluid ounces",
+      BigFraction.of(30_000)),
   /** The cup of nutrition labels, 240 ml. */
-  LABEL_CUP(Kind.VOLUME, "label cup", BigFraction.of(240_000));
+  LABEL_CUP(Kind.VOLUME, "label cup, label cups", BigFraction.of(240_000));
 
   /** What a unit counts. */
   public enum Kind {
@@ -71,14 +73,16 @@ public enum Unit {
     VOLUME
   }
 
+  static final Words<Unit> WORDS = Words.of(values(), unit -> unit.words);
+
   private final Kind kind;
-  private final String symbol;
+  private final String words;
   @SuppressWarnings("ImmutableEnumChecker") // a BigFraction never changes, though nothing marks it so
   private final BigFraction smallest;
 
-  Unit(Kind kind, String symbol, BigFraction smallest) {
+  Unit(Kind kind, String words, BigFraction smallest) {
     this.kind = kind;
-    this.symbol = symbol;
+    this.words = words;
     this.smallest = smallest;
   }
 
@@ -87,9 +91,9 @@ public enum Unit {
     return kind;
   }
 
-  /** As written after a number, in the singular: {@code kg}, {@code cup}; empty for pieces. */
+  /** As written after a number, in the singular: {@code kg}, {@code cup}, {@code piece}. */
   public String symbol() {
-    return symbol;
+    return words.substring(0, words.indexOf(','));
   }
 
   /** What one of it is, exactly: in pieces, milligrams or microlitres, as its kind is. */
