@@ -23,6 +23,9 @@ public record Dial(Setting lowest, Setting highest, int step) {
   /** Degrees from mark to mark where a file does not say: 25 F. Common practice. */
   public static final int FAHRENHEIT_STEP = 25;
 
+  /** Kelvins by which a difference of two temperatures, each kept to a thousandth, may be off. */
+  private static final double ROUNDING = 0.0021;
+
   public Dial {
     if (lowest.unit() != highest.unit() || lowest.temperature().compareTo(highest.temperature()) > 0
         || step < 1) {
@@ -46,7 +49,7 @@ public record Dial(Setting lowest, Setting highest, int step) {
   public Setting nearest(Temperature wanted) {
     Setting best = lowest;
     for (Setting mark : marks()) {
-      if (distance(mark, wanted) < distance(best, wanted)) {
+      if (distance(mark, wanted) < distance(best, wanted) - ROUNDING) {
         best = mark;
       }
     }
@@ -55,7 +58,7 @@ public record Dial(Setting lowest, Setting highest, int step) {
 
   /** The marks inside a window, or within half a step of it, coolest first. */
   public List<Setting> within(Temperature from, Temperature to) {
-    double half = stepInKelvins() / 2 + 1e-6;
+    double half = stepInKelvins() / 2 + ROUNDING;
     return marks().stream()
         .filter(mark -> from.kelvinsAbove(mark.temperature()) <= half)
         .filter(mark -> mark.temperature().kelvinsAbove(to) <= half)
@@ -73,16 +76,21 @@ public record Dial(Setting lowest, Setting highest, int step) {
 
   private List<Setting> degreeMarks() {
     List<Setting> marks = new ArrayList<>();
-    for (Setting mark = lowest; reaches(mark); mark = next(mark)) {
-      marks.add(mark);
+    for (int steps = 0; reaches(mark(steps)); steps++) {
+      marks.add(mark(steps));
     }
     return marks;
   }
 
-  private Setting next(Setting mark) {
+  /** Each counted from the lowest: counted from one another, roundings add up, and 400 F is no longer 400 F. */
+  private Setting mark(int steps) {
     return unit() == TemperatureUnit.FAHRENHEIT
-        ? Setting.fahrenheit(mark.temperature().inFahrenheit() + step)
-        : Setting.celsius(mark.temperature().inCelsius() + step);
+        ? Setting.fahrenheit(toTheHundredth(lowest.temperature().inFahrenheit()) + steps * step)
+        : Setting.celsius(lowest.temperature().inCelsius() + steps * step);
+  }
+
+  private static double toTheHundredth(double degrees) {
+    return Math.rint(degrees * 100) / 100;
   }
 
   private boolean reaches(Setting mark) {
