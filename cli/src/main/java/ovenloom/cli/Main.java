@@ -17,7 +17,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class Main implements Runnable {
   static final int OUR_FAULT = 3;
 
-  @Spec private CommandSpec spec;
+  @Spec
+  private CommandSpec spec;
 
   public static void main(String[] args) {
     System.exit(run(utf8(System.out), utf8(System.err), args));

@@ -23,19 +23,22 @@ import org.jspecify.annotations.NullMarked;
 /** Keeps the rooms and the arrows between them; stands in this module because only it sees all the others. */
 @AnalyzeClasses(packages = "ovenloom", importOptions = DoNotIncludeTests.class)
 class HouseTest {
-  @ArchTest static final ArchRule the_model_stands_alone = noClasses().that()
+  @ArchTest
+  static final ArchRule the_model_stands_alone = noClasses().that()
       .resideInAPackage("ovenloom.model..")
       .should()
       .dependOnClassesThat()
       .resideInAnyPackage("ovenloom.solver..", "ovenloom.cli..", "ai.timefold..", "picocli..");
 
-  @ArchTest static final ArchRule the_solver_knows_nothing_of_words_typed = noClasses().that()
+  @ArchTest
+  static final ArchRule the_solver_knows_nothing_of_words_typed = noClasses().that()
       .resideInAPackage("ovenloom.solver..")
       .should()
       .dependOnClassesThat()
       .resideInAnyPackage("ovenloom.cli..", "picocli..");
 
-  @ArchTest static final ArchRule the_audit_shares_words_with_the_planner_and_no_judgement = noClasses()
+  @ArchTest
+  static final ArchRule the_audit_shares_words_with_the_planner_and_no_judgement = noClasses()
       .that()
       .resideInAPackage("ovenloom.model.audit..")
       .should()
@@ -48,19 +51,23 @@ class HouseTest {
           "ovenloom.model.heat..",
           "ovenloom.model.safety.."))));
 
-  @ArchTest static final ArchRule the_decoder_does_not_ask_the_auditor = noClasses().that()
+  @ArchTest
+  static final ArchRule the_decoder_does_not_ask_the_auditor = noClasses().that()
       .resideInAnyPackage("ovenloom.solver.timeline..", "ovenloom.solver.place..")
       .should()
       .dependOnClassesThat()
       .resideInAPackage("ovenloom.model.audit..");
 
-  @ArchTest static final ArchRule no_package_goes_round_in_a_circle = slices().matching("ovenloom.(**)")
+  @ArchTest
+  static final ArchRule no_package_goes_round_in_a_circle = slices().matching("ovenloom.(**)")
       .should()
       .beFreeOfCycles();
 
-  @ArchTest static final ArchRule every_package_is_null_marked = classes().should(liveInANullMarkedPackage());
+  @ArchTest
+  static final ArchRule every_package_is_null_marked = classes().should(liveInANullMarkedPackage());
 
-  @ArchTest static final ArchRule a_package_is_a_part_of_the_kitchen_or_of_the_work = noClasses().should()
+  @ArchTest
+  static final ArchRule a_package_is_a_part_of_the_kitchen_or_of_the_work = noClasses().should()
       .resideInAnyPackage("..util..", "..common..", "..impl..", "..dto..", "..service..");
 
   /** An empty scan would pass everything above. */

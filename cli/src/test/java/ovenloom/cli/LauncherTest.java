@@ -12,7 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LauncherTest {
-  @TempDir private Path root;
+  @TempDir
+  private Path root;
   private Doorstep doorstep;
 
   @BeforeEach

@@ -8,7 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ProgramIT {
-  @TempDir private Path folder;
+  @TempDir
+  private Path folder;
 
   @Test
   void the_packed_program_runs_from_any_folder_and_java_adds_no_words_of_its_own() throws Exception {

@@ -56,7 +56,8 @@ final class Pouring {
 
   /** A step that names no vessel goes on in those of the first step that feeds it. */
   private void stayInPlace(BatchStep step) {
-    @Nullable Step first = null;
+    @Nullable
+    Step first = null;
     for (BatchLink link : into(step)) {
       Step feeder = steps.get(link.from()).step();
       if (first == null && !holding(link.from()).isEmpty()) {
