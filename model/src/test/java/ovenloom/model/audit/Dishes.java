@@ -10,7 +10,7 @@ import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Step;
 
 /** Dishes for tests: hot, for ten guests, one batch, for the course "supper". */
-final class Dishes {
+public final class Dishes {
 
   private static final int GUESTS = 10;
 
@@ -29,59 +29,59 @@ final class Dishes {
     this.name = name;
   }
 
-  static Dishes aDish(String name) {
+  public static Dishes aDish(String name) {
     return new Dishes(name);
   }
 
   /** Laying the table, and the like: work without food. */
-  static Dishes aChore(String name) {
+  public static Dishes aChore(String name) {
     Dishes chore = new Dishes(name);
     chore.food = false;
     return chore;
   }
 
-  Dishes course(String wanted) {
+  public Dishes course(String wanted) {
     course = wanted;
     return this;
   }
 
   /** So many batches, of ten portions divided by them; a number that divides ten. */
-  Dishes batches(int count) {
+  public Dishes batches(int count) {
     batches = count;
     return this;
   }
 
-  Dishes arrives(Arrives wanted) {
+  public Dishes arrives(Arrives wanted) {
     arrives = wanted;
     return this;
   }
 
-  Dishes tags(String... all) {
+  public Dishes tags(String... all) {
     tags = List.of(all);
     return this;
   }
 
-  Dishes waves() {
+  public Dishes waves() {
     waves = true;
     return this;
   }
 
-  Dishes servedOver(int minutes) {
+  public Dishes servedOver(int minutes) {
     servedOver = minutes;
     return this;
   }
 
-  Dishes bestFor(int minutes) {
+  public Dishes bestFor(int minutes) {
     bestFor = minutes;
     return this;
   }
 
-  Dishes step(Steps step) {
+  public Dishes step(Steps step) {
     steps.add(step);
     return this;
   }
 
-  Dish dish() {
+  public Dish dish() {
     List<Step> all = new ArrayList<>();
     String before = null;
     for (Steps step : steps) {

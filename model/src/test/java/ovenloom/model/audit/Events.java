@@ -19,7 +19,7 @@ import ovenloom.model.menu.Wishes;
  * Events for tests: supper for ten at 19:00 (minute 1140) on a Saturday, served over ten minutes, in the home kitchen,
  * cooked by "Host" from 8:00 to 22:00 on the day; the calendar begins two days before at 8:00.
  */
-final class Events {
+public final class Events {
 
   private static final LocalDate SATURDAY = LocalDate.of(2026, 10, 10);
 
@@ -34,54 +34,54 @@ final class Events {
   private Events() {}
 
   /** These dishes, in this order, and nothing else. */
-  static Events aSupperOf(Dishes... dishes) {
+  public static Events aSupperOf(Dishes... dishes) {
     Events event = new Events();
     event.dishes.addAll(Arrays.asList(dishes));
     return event;
   }
 
   /** Someone without skills who takes no break. */
-  static Cook aCook(String name, Stretch... hours) {
+  public static Cook aCook(String name, Stretch... hours) {
     return new Cook(name, List.of(hours), List.of(), Set.of());
   }
 
-  Events in(Kitchens wanted) {
+  public Events in(Kitchens wanted) {
     kitchen = wanted;
     return this;
   }
 
-  Events from(int minute) {
+  public Events from(int minute) {
     from = minute;
     return this;
   }
 
   /** Beside supper, or instead of it where it is called that. */
-  Events course(String name, int at, int servedOver) {
+  public Events course(String name, int at, int servedOver) {
     courses.removeIf(course -> course.name().equals(name));
     courses.add(new Course(name, at, servedOver));
     return this;
   }
 
   /** Instead of the host. */
-  Events cooks(Cook... all) {
+  public Events cooks(Cook... all) {
     cooks.clear();
     cooks.addAll(Arrays.asList(all));
     return this;
   }
 
-  Events apart(String one, String other) {
+  public Events apart(String one, String other) {
     apart.add(new Event.Apart(one, other));
     return this;
   }
 
-  Events wish(Wish wish, int weight) {
+  public Events wish(Wish wish, int weight) {
     Map<Wish, Integer> weights = new EnumMap<>(wishes.weights());
     weights.put(wish, weight);
     wishes = new Wishes(weights);
     return this;
   }
 
-  Event event() {
+  public Event event() {
     return new Event("supper", null, 10, new Calendar(SATURDAY, null), from, Event.CLOCK, courses,
         kitchen.kitchen(), cooks, dishes.stream().map(Dishes::dish).toList(), apart, wishes);
   }

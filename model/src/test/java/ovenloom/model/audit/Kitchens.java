@@ -28,7 +28,7 @@ import ovenloom.model.measure.Temperature;
  *
  * <p>Whatever is added replaces what has its name.
  */
-final class Kitchens {
+public final class Kitchens {
 
   private static final Power BURNER = new Power(1500);
 

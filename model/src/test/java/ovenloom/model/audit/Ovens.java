@@ -18,7 +18,7 @@ import ovenloom.model.measure.Temperature;
  * or off, is half as far above the room after 14 minutes. It has a dial from 50 C to 250 C by 5, still and fan, and two
  * racks of 55 x 38 cm with 15 cm above each; 3 kW to heat, 1 kW to hold.
  */
-final class Ovens {
+public final class Ovens {
 
   private static final Temperature ROOM = Temperature.celsius(20);
 

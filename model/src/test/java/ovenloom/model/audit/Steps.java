@@ -21,7 +21,7 @@ import ovenloom.model.menu.Step;
 import ovenloom.model.menu.Takes;
 
 /** Steps for tests. One that says nothing of what it comes after follows the step before it in its dish. */
-final class Steps {
+public final class Steps {
 
   private final String name;
   private Pace pace = Pace.steady(Range.exactly(10));
@@ -40,100 +40,100 @@ final class Steps {
   }
 
   /** A step of ten minutes. */
-  static Steps aStep(String name) {
+  public static Steps aStep(String name) {
     return new Steps(name);
   }
 
   /** A stage at one mark of a still oven. */
-  static Need.Stage aStage(int celsius, @Nullable Integer minutes) {
+  public static Need.Stage aStage(int celsius, @Nullable Integer minutes) {
     return aStage(celsius, celsius, celsius, minutes);
   }
 
-  static Need.Stage aStage(int from, int written, int to, @Nullable Integer minutes) {
+  public static Need.Stage aStage(int from, int written, int to, @Nullable Integer minutes) {
     return new Need.Stage(
         Setting.celsius(written), Setting.celsius(from), Setting.celsius(to), Oven.STILL, minutes);
   }
 
   /** A bake with a minute each to load and unload, on any rack. */
-  static Need.Bake aBake(Need.Stage... stages) {
+  public static Need.Bake aBake(Need.Stage... stages) {
     return new Need.Bake(
         List.of(stages), null, null, 1, 1, 0, null, Need.Bake.OVERCOOK_PERCENT);
   }
 
-  Steps takes(int minutes) {
+  public Steps takes(int minutes) {
     pace = Pace.steady(Range.exactly(minutes));
     return this;
   }
 
-  Steps takes(Pace wanted) {
+  public Steps takes(Pace wanted) {
     pace = wanted;
     return this;
   }
 
-  Steps upTo(int minutes) {
+  public Steps upTo(int minutes) {
     upTo = minutes;
     return this;
   }
 
-  Steps once() {
+  public Steps once() {
     once = true;
     return this;
   }
 
-  Steps serve() {
+  public Steps serve() {
     serve = true;
     return this;
   }
 
-  Steps unattended() {
+  public Steps unattended() {
     unattended = true;
     return this;
   }
 
-  Steps together(int most) {
+  public Steps together(int most) {
     together = new Step.Together(most, false);
     return this;
   }
 
-  Steps togetherInOneVessel(int most) {
+  public Steps togetherInOneVessel(int most) {
     together = new Step.Together(most, true);
     return this;
   }
 
   /** In a still oven at this mark and no other. */
-  Steps bake(int celsius) {
+  public Steps bake(int celsius) {
     return needs(aBake(aStage(celsius, null)));
   }
 
-  Steps bake(int from, int written, int to) {
+  public Steps bake(int from, int written, int to) {
     return needs(aBake(aStage(from, written, to, null)));
   }
 
-  Steps bake(Need.Stage... stages) {
+  public Steps bake(Need.Stage... stages) {
     return needs(aBake(stages));
   }
 
-  Steps rack(Level level) {
+  public Steps rack(Level level) {
     return rebake(
         b -> new Need.Bake(b.stages(), level, b.stands(), b.load(), b.unload(), b.doorShut(), null, 20));
   }
 
-  Steps stands(double cm) {
+  public Steps stands(double cm) {
     return rebake(b -> new Need.Bake(
         b.stages(), b.level(), Length.cm(cm), b.load(), b.unload(), b.doorShut(), null, 20));
   }
 
-  Steps load(int minutes) {
+  public Steps load(int minutes) {
     return rebake(
         b -> new Need.Bake(b.stages(), b.level(), b.stands(), minutes, b.unload(), b.doorShut(), null, 20));
   }
 
-  Steps unload(int minutes) {
+  public Steps unload(int minutes) {
     return rebake(
         b -> new Need.Bake(b.stages(), b.level(), b.stands(), b.load(), minutes, b.doorShut(), null, 20));
   }
 
-  Steps doorShut(int minutes) {
+  public Steps doorShut(int minutes) {
     return rebake(
         b -> new Need.Bake(b.stages(), b.level(), b.stands(), b.load(), b.unload(), minutes, null, 20));
   }
@@ -143,93 +143,93 @@ final class Steps {
     return this;
   }
 
-  Steps burner(BurnerSize atLeast) {
+  public Steps burner(BurnerSize atLeast) {
     return needs(new Need.OnBurner(atLeast));
   }
 
-  Steps appliance(String appliance) {
+  public Steps appliance(String appliance) {
     return needs(new Need.OnAppliance(appliance));
   }
 
-  Steps in(String vessel) {
+  public Steps in(String vessel) {
     return in(vessel, 1);
   }
 
-  Steps in(String vessel, int count) {
+  public Steps in(String vessel, int count) {
     return needs(new Need.InVessel(vessel, count));
   }
 
-  Steps shelf(String... stores) {
+  public Steps shelf(String... stores) {
     return needs(new Need.OnShelf(Arrays.asList(stores)));
   }
 
   /** One cook from end to end. */
-  Steps hands() {
+  public Steps hands() {
     return hands(new Need.Moment.Throughout());
   }
 
-  Steps hands(Need.Moment moment) {
+  public Steps hands(Need.Moment moment) {
     return hands(moment, 1, null);
   }
 
-  Steps hands(Need.Moment moment, int cooks, @Nullable String skill) {
+  public Steps hands(Need.Moment moment, int cooks, @Nullable String skill) {
     return needs(new Need.Hands(moment, cooks, skill));
   }
 
-  Steps needs(Need need) {
+  public Steps needs(Need need) {
     needs.add(need);
     return this;
   }
 
   /** After another step of its dish, whose food it takes as long as that keeps. */
-  Steps after(String step) {
+  public Steps after(String step) {
     return after(new Link(Link.Kind.FOOD, "", step, 0, null));
   }
 
   /** After a step of another dish, whose food it takes. */
-  Steps uses(String dish, String step) {
+  public Steps uses(String dish, String step) {
     return after(new Link(Link.Kind.FOOD, dish, step, 0, null));
   }
 
   /** After nothing. */
-  Steps first() {
+  public Steps first() {
     after = new ArrayList<>();
     return this;
   }
 
   /** A link without a dish is to a step of its own. */
-  Steps after(Link link) {
+  public Steps after(Link link) {
     List<Link> all = after == null ? new ArrayList<>() : new ArrayList<>(after);
     all.add(link);
     after = all;
     return this;
   }
 
-  Steps keeps(@Nullable Integer counter, @Nullable Integer oven, @Nullable Integer burner) {
+  public Steps keeps(@Nullable Integer counter, @Nullable Integer oven, @Nullable Integer burner) {
     keeps = new Keeps(counter, oven, burner, Map.of());
     return this;
   }
 
-  Steps keepsOnTheCounter(int minutes) {
+  public Steps keepsOnTheCounter(int minutes) {
     return keeps(minutes, null, null);
   }
 
-  Steps keepsIn(String store, int minutes) {
+  public Steps keepsIn(String store, int minutes) {
     keeps = new Keeps(null, null, null, Map.of(store, minutes));
     return this;
   }
 
-  Steps keeps(Keeps wanted) {
+  public Steps keeps(Keeps wanted) {
     keeps = wanted;
     return this;
   }
 
-  Steps starts(StartState state) {
+  public Steps starts(StartState state) {
     starts = state;
     return this;
   }
 
-  Step step(String dish, @Nullable String before) {
+  public Step step(String dish, @Nullable String before) {
     List<Link> own = after;
     List<Link> links;
     if (own != null) {
@@ -247,7 +247,7 @@ final class Steps {
     return new Link(link.kind(), dish, link.step(), link.least(), link.most());
   }
 
-  String name() {
+  public String name() {
     return name;
   }
 }
