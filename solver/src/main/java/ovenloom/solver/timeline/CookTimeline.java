@@ -3,8 +3,8 @@ package ovenloom.solver.timeline;
 /**
  * One cook, over time: their hours less their breaks, and one thing at a time.
  *
- * <p>The one exception is the oven door: what is taken under the same tag may overlap, so that the
- * roast comes out and the rolls go in while the door stands open once.
+ * <p>The one exception is the oven door: what starts at the same minute under the same tag may
+ * overlap, so that the roast comes out and the rolls go in while the door stands open once.
  */
 public final class CookTimeline implements Timeline {
 
@@ -48,17 +48,18 @@ public final class CookTimeline implements Timeline {
     return latestStartFor(notAfter, duration, ALONE);
   }
 
-  /** As {@link #latestStart}, looking through work under the same tag (zero or more). */
+  /** As {@link #latestStart}, looking through work under the same tag that starts then. */
   public int latestStartFor(int notAfter, int duration, int tag) {
     int start = Math.min(notAfter, horizonEnd - duration);
     blocker = start < notAfter ? HOURS : NOBODY;
-    int i = duration <= 0 ? -1 : busy.lastStartingBefore(start + duration);
-    while (i >= 0 && busy.reach[i] > start) {
-      if (busy.to[i] > start && !shares(busy.kind[i], tag)) {
-        start = busy.from[i] - duration;
-        blocker = busy.owner[i];
+    while (duration > 0 && start >= horizonStart) {
+      int clash = lastClash(start, start + duration, tag);
+      if (clash < 0) {
+        return start;
       }
-      i--;
+      blocker = busy.owner[clash];
+      boolean joins = tag != ALONE && busy.kind[clash] == tag && busy.from[clash] < start;
+      start = joins ? busy.from[clash] : busy.from[clash] - duration;
     }
     if (start < horizonStart) {
       blocker = blocker == NOBODY ? HOURS : blocker;
@@ -72,26 +73,25 @@ public final class CookTimeline implements Timeline {
     return isFreeFor(from, to, ALONE);
   }
 
-  /** As {@link #isFree}, looking through work under the same tag (zero or more). */
+  /** As {@link #isFree}, looking through work under the same tag that starts when this does. */
   public boolean isFreeFor(int from, int to, int tag) {
     if (from >= to) {
       return true;
     }
-    if (from < horizonStart || to > horizonEnd) {
-      return false;
-    }
+    return from >= horizonStart && to <= horizonEnd && lastClash(from, to, tag) < 0;
+  }
+
+  /** The last booking to start that the stretch may not overlap; or -1. */
+  private int lastClash(int from, int to, int tag) {
     int i = busy.lastStartingBefore(to);
     while (i >= 0 && busy.reach[i] > from) {
-      if (busy.to[i] > from && !shares(busy.kind[i], tag)) {
-        return false;
+      boolean shared = tag != ALONE && busy.kind[i] == tag && busy.from[i] == from;
+      if (busy.to[i] > from && !shared) {
+        return i;
       }
       i--;
     }
-    return true;
-  }
-
-  private static boolean shares(int oneTag, int otherTag) {
-    return oneTag == otherTag && oneTag >= 0;
+    return -1;
   }
 
   /** Takes the cook over the stretch, free or not. */
@@ -99,7 +99,12 @@ public final class CookTimeline implements Timeline {
     busy.add(from, to, owner, ALONE);
   }
 
-  /** Takes the cook over the stretch for work that may overlap work under the same tag. */
+  /**
+   * Takes the cook over the stretch for work that may overlap work that starts with it under the
+   * same tag.
+   *
+   * @param tag zero or more
+   */
   public void takeShared(int from, int to, int owner, int tag) {
     busy.add(from, to, owner, tag);
   }

@@ -2,6 +2,8 @@ package ovenloom.solver.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -78,6 +80,18 @@ class CookTimelineTest {
   }
 
   @Test
+  void a_door_opened_a_minute_later_is_opened_anew_and_waits_or_joins_the_first_opening() {
+    ada.takeShared(550, 552, ROAST, DOOR_OF_THE_BIG_OVEN);
+
+    assertThat(ada.isFreeFor(551, 552, DOOR_OF_THE_BIG_OVEN)).isFalse();
+    assertThat(ada.isFreeFor(549, 551, DOOR_OF_THE_BIG_OVEN)).isFalse();
+    assertThat(ada.latestStartFor(551, 2, DOOR_OF_THE_BIG_OVEN)).isEqualTo(550);
+    assertThat(ada.blocker()).isEqualTo(ROAST);
+    assertThat(ada.latestStartFor(549, 2, DOOR_OF_THE_BIG_OVEN)).isEqualTo(548);
+    assertThat(ada.latestStartFor(552, 2, DOOR_OF_THE_BIG_OVEN)).isEqualTo(552);
+  }
+
+  @Test
   void two_doors_are_not_held_open_by_one_cook() {
     ada.takeShared(550, 551, ROAST, DOOR_OF_THE_BIG_OVEN);
 
@@ -89,7 +103,7 @@ class CookTimelineTest {
   @Test
   void peeling_does_not_share_with_an_open_door_nor_the_door_with_peeling() {
     ada.takeShared(550, 552, ROAST, DOOR_OF_THE_BIG_OVEN);
-    ada.takeShared(551, 552, ROLLS, DOOR_OF_THE_BIG_OVEN);
+    ada.takeShared(550, 551, ROLLS, DOOR_OF_THE_BIG_OVEN);
     ada.take(560, 570, PEELING);
 
     assertThat(ada.isFree(551, 552)).isFalse();
@@ -175,37 +189,42 @@ class CookTimelineTest {
     }
   }
 
+  private record Work(int from, int to, int tag) {
+
+    boolean bars(int start, int end, int asked) {
+      boolean overlaps = from < end && start < to;
+      return overlaps && (tag != asked || tag == CookTimeline.ALONE || from != start);
+    }
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
-  void a_door_answers_as_when_work_under_its_own_tag_were_not_there(long seed) {
+  void a_door_answers_as_when_every_other_piece_of_work_were_looked_at(long seed) {
     var random = new Random(seed);
     var cook = new CookTimeline(0, 100, Presence.between(0, 100));
-    var seenByDoor = new NaivePool(0, 100, 1);
-    var seenByOthers = new NaivePool(0, 100, 1);
+    List<Work> naive = new ArrayList<>();
 
     for (int turn = 0; turn < 60; turn++) {
-      int from = random.nextInt(95);
-      int to = from + 1 + random.nextInt(5);
-      if (seenByOthers.fits(from, to, 1)) {
-        cook.take(from, to, turn);
-        seenByDoor.take(from, to, 1, turn);
-        seenByOthers.take(from, to, 1, turn);
-      }
-      int door = random.nextInt(95);
-      int shut = door + 1 + random.nextInt(5);
-      assertThat(cook.isFreeFor(door, shut, DOOR_OF_THE_BIG_OVEN))
-          .isEqualTo(seenByDoor.fits(door, shut, 1));
-      if (seenByDoor.fits(door, shut, 1)) {
-        cook.takeShared(door, shut, turn, DOOR_OF_THE_BIG_OVEN);
-        seenByOthers.take(door, shut, 1, turn);
+      int tag = random.nextInt(3) - 1;
+      int asked = random.nextInt(105) - 2;
+      int lasting = 1 + random.nextInt(4);
+      int expected = asked;
+      while (expected >= 0 && !isFree(naive, expected, expected + lasting, tag)) {
+        expected--;
       }
 
-      int asked = random.nextInt(100);
-      int lasting = 1 + random.nextInt(6);
-      assertThat(cook.latestStartFor(asked, lasting, DOOR_OF_THE_BIG_OVEN))
-          .isEqualTo(seenByDoor.latestStart(asked, lasting, 1));
-      assertThat(cook.latestStart(asked, lasting))
-          .isEqualTo(seenByOthers.latestStart(asked, lasting, 1));
+      assertThat(cook.latestStartFor(asked, lasting, tag))
+          .isEqualTo(expected < 0 ? Timeline.NONE : expected);
+      boolean free = isFree(naive, asked, asked + lasting, tag);
+      assertThat(cook.isFreeFor(asked, asked + lasting, tag)).isEqualTo(free);
+      if (free) {
+        cook.takeShared(asked, asked + lasting, turn, tag);
+        naive.add(new Work(asked, asked + lasting, tag));
+      }
     }
+  }
+
+  private static boolean isFree(List<Work> naive, int from, int to, int tag) {
+    return from >= 0 && to <= 100 && naive.stream().noneMatch(work -> work.bars(from, to, tag));
   }
 }
