@@ -23,6 +23,11 @@ public record BatchStep(int index, Dish dish, Step step, Batches batches) {
     return step.takes().most(portions());
   }
 
+  /** Whether both are the same step of the menu, perhaps for other batches. */
+  boolean isOfTheSameStepAs(BatchStep other) {
+    return dish.name().equals(other.dish.name()) && step.name().equals(other.step.name());
+  }
+
   @Override
   public String toString() {
     String which = dish.batches() == 1 || step.once() ? "" : " (batch " + batches.first() + ")";

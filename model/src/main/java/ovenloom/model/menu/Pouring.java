@@ -36,7 +36,7 @@ final class Pouring {
   }
 
   private void pour(BatchStep step) {
-    List<Open> before = new ArrayList<>();
+    Set<Open> before = new LinkedHashSet<>();
     for (BatchLink link : into(step)) {
       before.addAll(holding(link.from()));
     }
@@ -57,25 +57,32 @@ final class Pouring {
   /** A step that names no vessel goes on in those of the first step that feeds it. */
   private void stayInPlace(BatchStep step) {
     @Nullable
-    Step first = null;
+    BatchStep first = null;
     for (BatchLink link : into(step)) {
-      Step feeder = steps.get(link.from()).step();
+      BatchStep feeder = steps.get(link.from());
       if (first == null && !holding(link.from()).isEmpty()) {
         first = feeder;
       }
-      if (feeder.equals(first)) {
+      if (first != null && feeder.isOfTheSameStepAs(first)) {
         holding(link.from()).forEach(filling -> filling.steps.add(step.index()));
       }
     }
   }
 
-  private void fill(BatchStep step, Need.InVessel need, List<Open> before) {
-    List<Open> same = before.stream().filter(filling -> filling.vessel.equals(need.vessel())).toList();
-    if (same.isEmpty()) {
-      same = List.of(new Open(need.vessel(), need.count()));
-      fillings.addAll(same);
+  /** Into the vessels of that kind it comes in, as many as it takes, and into more where those are too few. */
+  private void fill(BatchStep step, Need.InVessel need, Set<Open> before) {
+    int wanted = need.count();
+    for (Open filling : before) {
+      if (filling.vessel.equals(need.vessel()) && wanted > 0) {
+        filling.steps.add(step.index());
+        wanted -= filling.count;
+      }
     }
-    same.forEach(filling -> filling.steps.add(step.index()));
+    if (wanted > 0) {
+      Open filling = new Open(need.vessel(), wanted);
+      filling.steps.add(step.index());
+      fillings.add(filling);
+    }
   }
 
   private Filling closed(Open filling) {

@@ -36,7 +36,7 @@ public record Work(Event event, List<BatchStep> steps, List<BatchLink> links, Li
     return links.stream().filter(link -> link.from() == step).toList();
   }
 
-  /** The fillings whose food a step works on or ends with, in the order the step names them. */
+  /** The fillings whose food a step works on or ends with, in the order they were first filled. */
   public List<Filling> fillingsOf(int step) {
     return fillings.stream().filter(filling -> filling.steps().contains(step)).toList();
   }
