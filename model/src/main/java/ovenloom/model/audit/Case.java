@@ -3,6 +3,7 @@ package ovenloom.model.audit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Placement;
@@ -35,10 +36,19 @@ public record Case(Event event, Work work, Plan plan) {
 
   /** The steps a run does, in the order of their batches; none where the menu has no such step. */
   List<BatchStep> steps(Placement run) {
+    return steps(run.dish(), run.step(), run.batches());
+  }
+
+  /** The steps whose food a stay holds, in the order of their batches; none where the menu has no such step. */
+  List<BatchStep> steps(Stay stay) {
+    return steps(stay.dish(), stay.step(), stay.batches());
+  }
+
+  private List<BatchStep> steps(String dish, String step, Batches batches) {
     return work.steps()
         .stream()
-        .filter(step -> run.dish().equals(step.dish().name()) && run.step().equals(step.step().name()))
-        .filter(step -> run.batches().holds(step.batches()))
+        .filter(each -> dish.equals(each.dish().name()) && step.equals(each.step().name()))
+        .filter(each -> batches.holds(each.batches()))
         .toList();
   }
 
@@ -51,5 +61,27 @@ public record Case(Event event, Work work, Plan plan) {
         .filter(stay -> stay.batches().holds(step.batches()))
         .findFirst()
         .orElse(null);
+  }
+
+  /** As a cook would call it: {@code bread/bake}, {@code bread/bake (batch 2)}. */
+  String name(Placement run) {
+    return name(run.dish(), run.step(), run.batches());
+  }
+
+  /** As the step whose food it is. */
+  String name(Stay stay) {
+    return name(stay.dish(), stay.step(), stay.batches());
+  }
+
+  private String name(String dish, String step, Batches batches) {
+    String name = dish + "/" + step;
+    boolean all = event.dishes()
+        .stream()
+        .anyMatch(each -> each.name().equals(dish) && batches.count() == each.batches());
+    if (all) {
+      return name;
+    }
+    return batches.count() == 1 ? name + " (batch " + batches.first() + ")"
+        : name + " (batches " + batches.first() + "-" + batches.last() + ")";
   }
 }
