@@ -1,0 +1,155 @@
+package ovenloom.model.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.apache.commons.numbers.fraction.Fraction;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.measure.Parsed;
+import ovenloom.model.measure.Percent;
+import ovenloom.model.measure.Quantity;
+import ovenloom.model.measure.Unit;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.Course;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Step;
+
+/** Reads the dishes of an event. */
+final class DishReader {
+
+  static final Keys DISH = Keys.of("a dish", "dish", "course", "portions", "portions a guest", "spare", "for",
+      "arrives",
+      "tags", "waves", "served over", "best for", "ingredients", "food", "steps", "from");
+
+  private final Desk desk;
+  private final List<Course> courses;
+  private final Kitchen kitchen;
+  private final int guests;
+  private final StepNames names = new StepNames();
+
+  DishReader(Desk desk, List<Course> courses, Kitchen kitchen, int guests) {
+    this.desk = desk;
+    this.courses = courses;
+    this.kitchen = kitchen;
+    this.guests = guests;
+  }
+
+  List<Dish> dishes(List<Written> written) {
+    written.forEach(this::nameSteps);
+    List<Dish> dishes = new ArrayList<>();
+    for (Written each : written) {
+      Dish dish = dish(each);
+      if (dish != null) {
+        dishes.add(dish);
+      }
+    }
+    return dishes;
+  }
+
+  /** Notes every name before any is looked up; what is wrong with them is said later. */
+  private void nameSteps(Written written) {
+    Desk quiet = new Desk();
+    String dish = written instanceof Written.Keyed keyed ? name(quiet, keyed, "dish") : null;
+    Written.Entry steps = written instanceof Written.Keyed keyed ? keyed.entry("steps") : null;
+    if (dish == null || steps == null) {
+      return;
+    }
+    for (Written each : quiet.items(steps.value())) {
+      String step = each instanceof Written.Keyed keyed ? name(quiet, keyed, "do") : null;
+      if (step != null && !names.add(dish, step)) {
+        desk.mistake(((Written.Keyed) each).place(), new Fault.RepeatedName(step, "step"));
+      }
+    }
+  }
+
+  private static @Nullable String name(Desk quiet, Written.Keyed keyed, String key) {
+    Written.Entry entry = keyed.entry(key);
+    return entry == null ? null : quiet.name(entry.value());
+  }
+
+  private @Nullable Dish dish(Written written) {
+    Fields dish = desk.fields(written, DISH);
+    String name = dish.takeNeeded("dish", named -> desk.newName(named, Names.Kind.DISH));
+    boolean food = dish.read("food", Scalars::yesOrNo, true);
+    Dish.Servings servings = servings(dish);
+    List<Step> steps = steps(dish, name == null ? "" : name, food, servings);
+    String course = course(dish);
+    boolean cooks = food && steps.stream().anyMatch(Step::cooks);
+    Arrives arrives = dish.read("arrives", Scalars.oneOf(Arrives.class), cooks ? Arrives.HOT : Arrives.COOL);
+    List<String> tags = dish.each("tags", desk::name)
+        .stream()
+        .map(tag -> tag.toLowerCase(Locale.ROOT))
+        .toList();
+    boolean waves = dish.yes("waves");
+    Integer servedOver = dish.read("served over", Scalars::minutes);
+    Integer bestFor = dish.read("best for", Scalars::minutes);
+    Map<String, Quantity> ingredients = ingredients(dish);
+    return name == null || course == null || steps.isEmpty() ? null
+        : new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, ingredients,
+            steps);
+  }
+
+  private @Nullable String course(Fields dish) {
+    Written written = dish.value("course");
+    if (written == null && courses.size() == 1) {
+      return courses.getFirst().name();
+    }
+    Written needed = dish.needed("course");
+    return needed == null ? null : desk.reference(needed, Names.Kind.COURSE);
+  }
+
+  private Dish.Servings servings(Fields dish) {
+    return new Dish.Servings(
+        dish.read("for", Scalars::count, guests),
+        dish.read("portions a guest", DishReader::portions, Fraction.ONE),
+        dish.read("spare", Percent::read, Percent.of(0)).hundredths() / 100,
+        dish.read("portions", Scalars::count));
+  }
+
+  private static Parsed<Fraction> portions(String text) {
+    return Scalars.checked(Quantity.read(text), text, DishReader::fraction,
+        "how many portions each guest has, like \"2\" or \"1 1/2\"");
+  }
+
+  private static @Nullable Fraction fraction(Quantity quantity) {
+    BigFraction amount = quantity.amount();
+    boolean small = amount.getDenominator().bitLength() < 8 && amount.getNumerator().bitLength() < 15;
+    boolean some = amount.signum() > 0 && quantity.unit() == Unit.PIECE && quantity.counted() == null;
+    return small && some
+        ? Fraction.of(amount.getNumerator().intValueExact(), amount.getDenominator().intValueExact()) : null;
+  }
+
+  private Map<String, Quantity> ingredients(Fields dish) {
+    Map<String, Quantity> all = new LinkedHashMap<>();
+    Written written = dish.value("ingredients");
+    for (Written.Entry entry : written == null ? List.<Written.Entry>of()
+        : desk.entries(written, "ingredients")) {
+      String name = desk.name(entry.key());
+      Quantity quantity = desk.read(entry.value(), Quantity::read);
+      if (name != null && quantity != null) {
+        all.put(name, quantity);
+      }
+    }
+    return all;
+  }
+
+  private List<Step> steps(Fields dish, String name, boolean food, Dish.Servings servings) {
+    StepReader reader = new StepReader(desk, new KeepsReader(desk, kitchen),
+        new LinksReader(desk, names, name, food), servings);
+    Written written = dish.needed("steps");
+    List<Step> steps = new ArrayList<>();
+    String before = null;
+    for (Written each : written == null ? List.<Written>of() : desk.items(written)) {
+      Step step = reader.step(each, before);
+      if (step != null) {
+        steps.add(step);
+        before = step.name();
+      }
+    }
+    return steps;
+  }
+}

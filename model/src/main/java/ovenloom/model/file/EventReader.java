@@ -1,0 +1,151 @@
+package ovenloom.model.file;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Cook;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.measure.Calendar;
+import ovenloom.model.measure.Parsed;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.menu.Course;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Wish;
+import ovenloom.model.menu.Wishes;
+
+/** Reads a whole event. */
+final class EventReader {
+
+  static final Keys EVENT = Keys.of("an event", "ovenloom", "event", "guests", "rules", "zone", "clock",
+      "calendar",
+      "courses", "kitchen", "cooks", "dishes", "apart", "wishes");
+  static final Keys COURSE = Keys.of("a course", "name", "at", "served over");
+  static final Keys CALENDAR = Keys.of("the calendar", "from");
+
+  private static final String VERSION = "1";
+  private static final Set<String> RULES = Set.of("us-home", "us-service", "uk");
+  /** So that the rest of a file whose courses are wrong can be read all the same. */
+  private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);
+
+  private record Sitting(String name, LocalDateTime at, int servedOver) {}
+
+  private final Desk desk;
+  private final Includes includes;
+
+  EventReader(Desk desk, Includes includes) {
+    this.desk = desk;
+    this.includes = includes;
+  }
+
+  /** The event, or null where anything is wrong. */
+  @Nullable
+  Event event(Written written, @Nullable Integer forSoMany) {
+    Fields event = desk.fields(written, EVENT);
+    event.needed("ovenloom", EventReader::version);
+    String name = event.takeNeeded("event", desk::name);
+    Integer guests = forSoMany == null ? event.needed("guests", Scalars::count) : forSoMany;
+    String rules = event.read("rules", EventReader::rules);
+    ZoneId zone = event.read("zone", Days::zone);
+    List<Sitting> sittings = event.eachNeeded("courses", this::sitting);
+    Days days = new Days(new Calendar(day(sittings), zone));
+    HoursReader hours = new HoursReader(desk, days);
+    List<Course> courses = courses(sittings, days.calendar());
+    List<Cook> cooks = event.eachNeeded("cooks", new CookReader(desk, hours)::cook);
+    Written place = event.value("kitchen");
+    Kitchen kitchen = new KitchenReader(desk, hours)
+        .kitchen(place == null ? includes.home() : includes.filledIn(place));
+    List<Dish> dishes = dishes(event, courses, kitchen, guests == null ? 1 : guests);
+    int from = from(event, days, cooks);
+    int clock = event.read("clock", Scalars::someMinutes, Event.CLOCK);
+    List<Event.Apart> apart = event.each("apart", this::apart);
+    Wishes wishes = event.take("wishes", this::wishes);
+    if (!desk.mistakes().none() || name == null || guests == null) {
+      return null;
+    }
+    return new Event(name, rules, guests, days.calendar(), from, clock, courses, kitchen, cooks, dishes,
+        apart, wishes == null ? Wishes.EVEN : wishes);
+  }
+
+  private List<Dish> dishes(Fields event, List<Course> courses, Kitchen kitchen, int guests) {
+    Written written = event.needed("dishes");
+    List<Written> all = written == null ? List.of()
+        : desk.items(written).stream().map(includes::filledIn).toList();
+    return new DishReader(desk, courses, kitchen, guests).dishes(all);
+  }
+
+  private static Parsed<String> version(String text) {
+    return text.equals(VERSION) ? new Parsed.Good<>(text)
+        : Scalars.bad(text, "the version of the file format that this program reads, \"1\"");
+  }
+
+  private static Parsed<String> rules(String text) {
+    return RULES.contains(text) ? new Parsed.Good<>(text)
+        : Scalars.oneOfThese(text, RULES.stream().sorted().toList());
+  }
+
+  private @Nullable Sitting sitting(Written written) {
+    Fields course = desk.fields(written, COURSE);
+    String name = course.takeNeeded("name", named -> desk.newName(named, Names.Kind.COURSE));
+    LocalDateTime at = course.needed("at", Days::moment);
+    int servedOver = course.read("served over", Scalars::minutes, 0);
+    return name == null || at == null ? null : new Sitting(name, at, servedOver);
+  }
+
+  private static LocalDate day(List<Sitting> sittings) {
+    return sittings.stream()
+        .map(Sitting::at)
+        .min(Comparator.naturalOrder())
+        .map(LocalDateTime::toLocalDate)
+        .orElse(SOME_DAY);
+  }
+
+  private static List<Course> courses(List<Sitting> sittings, Calendar calendar) {
+    return sittings.stream()
+        .map(s -> new Course(s.name(), calendar.minuteOf(s.at()), s.servedOver()))
+        .toList();
+  }
+
+  /** The first hour of any cook, unless the file says. */
+  private int from(Fields event, Days days, List<Cook> cooks) {
+    Written calendar = event.value("calendar");
+    Integer written = calendar == null ? null : desk.fields(calendar, CALENDAR).needed("from", days::minute);
+    return written != null ? written
+        : cooks.stream().flatMap(cook -> cook.hours().stream()).mapToInt(Stretch::from).min().orElse(0);
+  }
+
+  private Event.@Nullable Apart apart(Written written) {
+    List<String> tags = desk.each(written, desk::name);
+    if (tags.size() != 2) {
+      desk.contradiction(written.place(), "a pair of " + tags.size(), "two tags, like \"[fish, pastry]\"");
+      return null;
+    }
+    return new Event.Apart(tags.getFirst().toLowerCase(Locale.ROOT),
+        tags.getLast().toLowerCase(Locale.ROOT));
+  }
+
+  private Wishes wishes(Written written) {
+    Map<Wish, Integer> weights = new EnumMap<>(Wish.class);
+    List<Written.Entry> all = new ArrayList<>(desk.entries(written, "wishes"));
+    for (Written.Entry entry : all) {
+      Wish wish = desk.read(entry.key(), Scalars.oneOf(Wish.class));
+      Integer weight = desk.read(entry.value(), EventReader::weight);
+      if (wish != null && weight != null) {
+        weights.put(wish, weight);
+      }
+    }
+    return new Wishes(weights);
+  }
+
+  private static Parsed<Integer> weight(String text) {
+    return Scalars.checked(Scalars.countOrNone(text), text, n -> n <= 10 ? n : null, "a weight from 0 to 10");
+  }
+}

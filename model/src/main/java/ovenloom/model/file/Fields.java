@@ -1,0 +1,106 @@
+package ovenloom.model.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.measure.Parsed;
+
+/** The keys of one thing, taken one by one; a key that nobody could ask for is a mistake. */
+final class Fields {
+
+  private final Desk desk;
+  private final Written.Keyed written;
+  private final Keys keys;
+
+  Fields(Desk desk, Written.Keyed written, Keys keys) {
+    this.desk = desk;
+    this.written = written;
+    this.keys = keys;
+    for (Written.Entry entry : written.entries()) {
+      check(entry);
+    }
+  }
+
+  private void check(Written.Entry entry) {
+    Written.Words key = entry.key();
+    if (entry.value() instanceof Written.Nothing nothing) {
+      desk.mistake(key.place(), new Fault.NoValue(key.text(), nothing.insideBraces()));
+    } else if (!keys.names().contains(key.text())) {
+      desk.mistake(key.place(),
+          new Fault.UnknownKey(key.text(), keys.of(), Nearest.to(key.text(), keys.names()), keys.names()));
+    }
+  }
+
+  /** Where these keys begin. */
+  Place place() {
+    return written.place();
+  }
+
+  /** Where a key stands, or where all begin if it does not. */
+  Place placeOf(String key) {
+    Written.Entry entry = written.entry(key);
+    return entry == null ? place() : entry.value().place();
+  }
+
+  boolean has(String key) {
+    return value(key) != null;
+  }
+
+  @Nullable
+  Written value(String key) {
+    Written.Entry entry = written.entry(key);
+    return entry == null || entry.value() instanceof Written.Nothing ? null : entry.value();
+  }
+
+  @Nullable
+  Written needed(String key) {
+    if (written.entry(key) == null && keys.names().contains(key)) {
+      desk.mistake(place(), new Fault.MissingKey(key, keys.of()));
+    }
+    return value(key);
+  }
+
+  <T> @Nullable T read(String key, Function<String, Parsed<T>> reader) {
+    Written value = value(key);
+    return value == null ? null : desk.read(value, reader);
+  }
+
+  <T> T read(String key, Function<String, Parsed<T>> reader, T otherwise) {
+    T read = read(key, reader);
+    return read == null ? otherwise : read;
+  }
+
+  <T> @Nullable T needed(String key, Function<String, Parsed<T>> reader) {
+    Written value = needed(key);
+    return value == null ? null : desk.read(value, reader);
+  }
+
+  boolean yes(String key) {
+    return read(key, Scalars::yesOrNo, false);
+  }
+
+  /** A value that is more than a text. */
+  <T> @Nullable T take(String key, Function<Written, @Nullable T> reader) {
+    Written value = value(key);
+    return value == null ? null : reader.apply(value);
+  }
+
+  /** A value that has to be there and is more than a text. */
+  <T> @Nullable T takeNeeded(String key, Function<Written, @Nullable T> reader) {
+    Written value = needed(key);
+    return value == null ? null : reader.apply(value);
+  }
+
+  /** The values of a list that has to be there. */
+  <T> List<T> eachNeeded(String key, Function<Written, @Nullable T> reader) {
+    Written value = needed(key);
+    return value == null ? new ArrayList<>() : desk.each(value, reader);
+  }
+
+  /** The values of a list, or the one value that stands for a list of one; none where the key is absent. */
+  <T> List<T> each(String key, Function<Written, @Nullable T> reader) {
+    Written value = value(key);
+    return value == null ? new ArrayList<>() : desk.each(value, reader);
+  }
+}

@@ -1,0 +1,110 @@
+package ovenloom.model.file;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.plan.Plan;
+
+/** The files that may be read: those under one folder, links followed, and none larger than a menu needs. */
+final class Folder {
+
+  /** How large a file may be. */
+  static final int MOST_BYTES = 1_000_000;
+
+  /** How many files one event may be spread over. */
+  static final int MOST_FILES = 200;
+
+  private final Path root;
+  private final Map<Path, String> digests = new LinkedHashMap<>();
+
+  /**
+   * The files under a folder.
+   *
+   * @throws IOException where there is no such folder
+   */
+  Folder(Path root) throws IOException {
+    this.root = root.toRealPath();
+  }
+
+  /** What came of opening a file. */
+  sealed interface Opened {
+    record Open(Sheet sheet) implements Opened {}
+
+    record Shut(Fault fault) implements Opened {}
+  }
+
+  /** Opens a file that is named beside another. */
+  Opened beside(Sheet sheet, String written) {
+    Path folder = sheet.path().getParent();
+    try {
+      Path file = folder == null ? Path.of(written) : folder.resolve(written);
+      return open(file, written, null);
+    } catch (InvalidPathException e) {
+      return new Opened.Shut(new Fault.NoSuchFile(written, Fault.Trouble.MISSING));
+    }
+  }
+
+  /** Opens a file. */
+  Opened open(Path file, String written, @Nullable String called) {
+    try {
+      Path real = file.toRealPath();
+      if (!real.startsWith(root)) {
+        return shut(written, Fault.Trouble.OUTSIDE);
+      }
+      if (!Files.isRegularFile(real)) {
+        return shut(written, Fault.Trouble.UNREADABLE);
+      }
+      if (Files.size(real) > MOST_BYTES) {
+        return new Opened.Shut(new Fault.TooMuch("bytes", MOST_BYTES));
+      }
+      return digests.size() >= MOST_FILES ? new Opened.Shut(new Fault.TooMuch("files", MOST_FILES))
+          : read(real, called == null ? relative(real) : called);
+    } catch (CharacterCodingException e) {
+      return shut(written, Fault.Trouble.NOT_TEXT);
+    } catch (IOException e) {
+      return shut(written, Files.exists(file) ? Fault.Trouble.UNREADABLE : Fault.Trouble.MISSING);
+    }
+  }
+
+  /** Every file that was opened, with a digest of its bytes. */
+  List<Plan.Source> sources() {
+    return digests.entrySet()
+        .stream()
+        .map(each -> new Plan.Source(relative(each.getKey()), each.getValue()))
+        .toList();
+  }
+
+  private Opened read(Path real, String called) throws IOException {
+    byte[] bytes = Files.readAllBytes(real);
+    String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    digests.put(real, sha256(bytes));
+    return new Opened.Open(new Sheet(called, real, text.startsWith("\ufeff") ? text.substring(1) : text));
+  }
+
+  private static Opened shut(String written, Fault.Trouble trouble) {
+    return new Opened.Shut(new Fault.NoSuchFile(written, trouble));
+  }
+
+  private String relative(Path real) {
+    return root.relativize(real).toString().replace('\\', '/');
+  }
+
+  private static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new AssertionError("every Java has SHA-256", e);
+    }
+  }
+}

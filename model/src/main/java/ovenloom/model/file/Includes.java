@@ -1,0 +1,126 @@
+package ovenloom.model.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Brings in what stands in a file of its own: {@code from: dishes/x.yaml}. Keys beside it win. */
+final class Includes {
+
+  private static final String HOME = "home-kitchen.yaml";
+
+  private final Folder folder;
+  private final Desk desk;
+  private final Map<String, Sheet> sheets = new HashMap<>();
+
+  Includes(Folder folder, Desk desk) {
+    this.folder = folder;
+    this.desk = desk;
+  }
+
+  /** The first file. */
+  @Nullable
+  Written first(Path file) {
+    String called = file.toString();
+    return switch (folder.open(file, called, called)) {
+      case Folder.Opened.Open(Sheet sheet) -> read(sheet);
+      case Folder.Opened.Shut(Fault fault) -> {
+        desk.mistake(new Place(called, 1, 1, "", 1), fault);
+        yield null;
+      }
+    };
+  }
+
+  /** The kitchen a home is taken to have where a file says nothing of one. */
+  Written home() {
+    Sheet sheet = new Sheet(HOME, Path.of(HOME), homeText());
+    return Objects.requireNonNull(new Transcript(sheet, desk.mistakes()).read(),
+        "the home kitchen can be read");
+  }
+
+  private static String homeText() {
+    try (InputStream in = Includes.class.getResourceAsStream(HOME)) {
+      return new String(Objects.requireNonNull(in, HOME).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The same keys, with those of the file they name filled in. */
+  Written filledIn(Written written) {
+    return filledIn(written, List.of());
+  }
+
+  private Written filledIn(Written written, List<Path> within) {
+    if (!(written instanceof Written.Keyed keyed)) {
+      return written;
+    }
+    Written.Entry from = keyed.entry("from");
+    Written.Words name = from == null || from.value() instanceof Written.Nothing ? null
+        : desk.words(from.value());
+    if (name == null) {
+      return written;
+    }
+    Written included = include(name, within);
+    return included instanceof Written.Keyed others ? merged(keyed, others)
+        : merged(keyed, new Written.Keyed(List.of(), keyed.place()));
+  }
+
+  private @Nullable Written include(Written.Words name, List<Path> within) {
+    Sheet here = sheets.get(name.place().file());
+    if (here == null) {
+      return null;
+    }
+    return switch (folder.beside(here, name.text())) {
+      case Folder.Opened.Shut(Fault fault) -> {
+        desk.mistake(name.place(), fault);
+        yield null;
+      }
+      case Folder.Opened.Open(Sheet sheet) when sheet.path().equals(here.path())
+          || within.contains(sheet.path()) -> {
+        desk.mistake(name.place(), new Fault.NoSuchFile(name.text(), Fault.Trouble.CIRCLE));
+        yield null;
+      }
+      case Folder.Opened.Open(Sheet sheet) -> included(name, sheet, within);
+    };
+  }
+
+  private @Nullable Written included(Written.Words name, Sheet sheet, List<Path> within) {
+    Written read = read(sheet);
+    if (read != null && !(read instanceof Written.Keyed)) {
+      desk.mistake(read.place(), new Fault.WrongShape("a file", Fault.Shape.LIST, "keys"));
+    }
+    List<Path> further = new ArrayList<>(within);
+    further.add(sheets.getOrDefault(name.place().file(), sheet).path());
+    return read == null ? null : filledIn(read, further);
+  }
+
+  private @Nullable Written read(Sheet sheet) {
+    sheets.put(sheet.name(), sheet);
+    Written read = new Transcript(sheet, desk.mistakes()).read();
+    if (read == null && desk.mistakes().none()) {
+      desk.mistake(sheet.first(), new Fault.NotLaidOut(Fault.Slip.OTHER, "the file is empty"));
+    }
+    return read;
+  }
+
+  private static Written.Keyed merged(Written.Keyed own, Written.Keyed others) {
+    Map<String, Written.Entry> all = new LinkedHashMap<>();
+    others.entries()
+        .stream()
+        .filter(entry -> !entry.key().text().equals("ovenloom"))
+        .forEach(entry -> all.put(entry.key().text(), entry));
+    own.entries().forEach(entry -> all.put(entry.key().text(), entry));
+    all.remove("from");
+    return new Written.Keyed(new ArrayList<>(all.values()), own.place());
+  }
+}

@@ -1,0 +1,165 @@
+package ovenloom.model.file;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Puts a mistake into words: what it is, the line with a mark under it, and what to do next.
+ *
+ * <pre>
+ * supper.yaml:41:13: "350 K" is not an oven setting
+ *     oven: 350 K
+ *           ^^^^^
+ *   Expected something like "350 F", "180 C" or "gas 4". Did you mean "350 F"?
+ * </pre>
+ */
+public final class MistakeText {
+
+  private static final String LIKE = " like ";
+  private static final int MOST_KNOWN = 12;
+
+  /** What is wrong, and what to do about it; nothing where there is nothing to say. */
+  private record Said(String what, String next) {}
+
+  private MistakeText() {}
+
+  /** Several lines, the last without an end. */
+  public static String of(Mistake mistake) {
+    Place place = mistake.place();
+    Said said = say(mistake.fault());
+    String head = place.file() + ":" + place.line() + ":" + place.column() + ": " + said.what();
+    String next = said.next().isEmpty() ? "" : "\n  " + said.next();
+    return head + marked(place) + next;
+  }
+
+  /** All of them, one after the other. */
+  public static String of(List<Mistake> mistakes) {
+    return mistakes.stream().map(MistakeText::of).collect(Collectors.joining("\n", "", "\n"));
+  }
+
+  private static String marked(Place place) {
+    if (place.text().isBlank()) {
+      return "";
+    }
+    String text = place.text().stripTrailing();
+    int indent = text.length() - text.stripLeading().length();
+    int before = Math.max(0, place.column() - 1 - indent);
+    int length = Math.max(1,
+        Math.min(place.length(), text.codePointCount(0, text.length()) - place.column() + 1));
+    String under = text.stripLeading()
+        .codePoints()
+        .limit(before)
+        .mapToObj(c -> c == '\t' ? "\t" : " ")
+        .collect(Collectors.joining());
+    return "\n    " + text.stripLeading() + "\n    " + under
+        + " ".repeat(Math.max(0, before - under.length()))
+        + "^".repeat(length);
+  }
+
+  private static Said say(Fault fault) {
+    return switch (fault) {
+      case Fault.NotUnderstood(String written, String expected, List<String> suggestions) ->
+        notUnderstood(written, expected, suggestions);
+      case Fault.WrongShape(String of, Fault.Shape found, String expected) ->
+        new Said(of + " cannot be " + shape(found), "Expected " + expected + ".");
+      case Fault.UnknownKey(String written, String of, String nearest, List<String> known) ->
+        new Said(quoted(written) + " is not said of " + of, didYouMean(nearest, "Known here", known));
+      case Fault.MissingKey(String key, String of) ->
+        new Said(of + " needs " + quoted(key + ":"), "Add " + quoted(key + ":") + ".");
+      case Fault.NoValue(String key, boolean insideBraces) -> noValue(key, insideBraces);
+      case Fault.RepeatedKey(String key, int firstLine) ->
+        new Said(quoted(key) + " is here twice", "The first is in line " + firstLine + ". Keep one of them.");
+      case Fault.UnknownName(String written, String kind, String nearest, List<String> known) ->
+        new Said("there is no " + kind + " " + quoted(written), didYouMean(nearest, "There is", known));
+      case Fault.RepeatedName(String name, String kind) ->
+        new Said("there is another " + kind + " " + quoted(name), "Give one of them another name.");
+      case Fault.CommaInside(String written) ->
+        new Said(quoted(written) + " holds a comma",
+            "Names hold none. Write several values as a list, like [one, two].");
+      case Fault.CutShort(String written) -> new Said("\" #\" begins a comment, so the name ends before it",
+          "If it belongs to the name, write the name in quotes: \"" + written + "\".");
+      case Fault.NotLaidOut(Fault.Slip slip, String problem) -> notLaidOut(slip, problem);
+      case Fault.MergeKey() ->
+        new Said("\"<<\" is not used here", "Write the keys out, or put them into a file of their own and "
+            + "name it with \"from:\".");
+      case Fault.TooMuch(String what, int limit) ->
+        new Said("more than " + limit + " " + what, "A file may hold at most " + limit + ".");
+      case Fault.NoSuchFile(String written, Fault.Trouble trouble) -> noSuchFile(written, trouble);
+      case Fault.Contradiction(String what, String expected) -> new Said(what, "Expected " + expected + ".");
+    };
+  }
+
+  private static Said notUnderstood(String written, String expected, List<String> suggestions) {
+    int like = expected.indexOf(LIKE);
+    String what = like < 0 ? quoted(written) + " is not understood"
+        : quoted(written) + " is not " + expected.substring(0, like);
+    String next = like < 0 ? "Expected " + expected + "."
+        : "Expected something like " + expected.substring(like + LIKE.length()) + ".";
+    String guess = suggestions.isEmpty() ? ""
+        : " Did you mean " + suggestions.stream().map(MistakeText::quoted).collect(Collectors.joining(" or "))
+            + "?";
+    return new Said(what, next + guess);
+  }
+
+  private static Said noValue(String key, boolean insideBraces) {
+    String hint = insideBraces
+        ? "A comma inside { } or [ ] begins a new key: put the text in quotes if the comma belongs to it, or "
+            + "leave the comma out."
+        : "Write its value behind it, or leave the key out.";
+    return new Said(key.isEmpty() ? "there is nothing here" : quoted(key) + " has no value", hint);
+  }
+
+  private static Said notLaidOut(Fault.Slip slip, String problem) {
+    return switch (slip) {
+      case TAB ->
+        new Said("there is a tab here", "Use spaces: a tab is as wide as whoever looks at it likes.");
+      case COLON_IN_NAME ->
+        new Said("a second \": \" in one line", "If it belongs to the text, put the text in quotes.");
+      case NOT_CLOSED -> new Said("something was opened and not closed before this",
+          "Look for a missing \"]\", \"}\", comma or quote.");
+      case SIGN_AT_START -> new Said("a text cannot begin with this sign", "Put the text in quotes.");
+      case INDENTATION -> new Said("this line does not fit those before it",
+          "Check how far it is moved in, and that every key ends with a colon and a space.");
+      case OTHER -> new Said("the file cannot be read here", "It says: " + problem + ".");
+    };
+  }
+
+  private static Said noSuchFile(String written, Fault.Trouble trouble) {
+    return switch (trouble) {
+      case MISSING ->
+        new Said("there is no file " + quoted(written), "Expected a file beside this one or below it.");
+      case UNREADABLE -> new Said(quoted(written) + " cannot be opened as a file", "");
+      case NOT_TEXT -> new Said(quoted(written) + " is no text in UTF-8", "");
+      case OUTSIDE -> new Said(quoted(written) + " is outside the folder that may be read",
+          "Move it below the folder of the first file, or give a wider one with --root.");
+      case CIRCLE -> new Said(quoted(written) + " takes itself in, directly or in a round", "");
+    };
+  }
+
+  private static String didYouMean(@Nullable String nearest, String introduction, List<String> known) {
+    if (nearest != null) {
+      return "Did you mean " + quoted(nearest) + "?";
+    }
+    if (known.isEmpty()) {
+      return "There is none at all.";
+    }
+    String more = known.size() > MOST_KNOWN ? " and others" : "";
+    return known.stream()
+        .limit(MOST_KNOWN)
+        .map(MistakeText::quoted)
+        .collect(Collectors.joining(", ", introduction + ": ", more + "."));
+  }
+
+  private static String shape(Fault.Shape found) {
+    return switch (found) {
+      case TEXT -> "a single text";
+      case LIST -> "a list";
+      case KEYS -> "made of keys";
+    };
+  }
+
+  private static String quoted(String text) {
+    return "\"" + text + "\"";
+  }
+}

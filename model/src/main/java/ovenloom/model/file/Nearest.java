@@ -1,0 +1,30 @@
+package ovenloom.model.file;
+
+import java.util.Collection;
+import java.util.Locale;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the word someone may have meant. */
+final class Nearest {
+
+  private Nearest() {}
+
+  /** The known word most like this one, or null where none is at all like it; of two as like, the first. */
+  static @Nullable String to(String written, Collection<String> known) {
+    String best = null;
+    int least = Integer.MAX_VALUE;
+    for (String word : known) {
+      int slips = slips(written.toLowerCase(Locale.ROOT), word.toLowerCase(Locale.ROOT));
+      if (slips < least) {
+        best = word;
+        least = slips;
+      }
+    }
+    return least <= Math.max(1, written.length() / 3) ? best : null;
+  }
+
+  private static int slips(String one, String other) {
+    return LevenshteinDistance.getDefaultInstance().apply(one, other);
+  }
+}

@@ -1,0 +1,39 @@
+package ovenloom.model.file;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.menu.Event;
+
+/** An event as people write it by hand, in YAML or JSON. */
+public final class ProblemFile {
+
+  private ProblemFile() {}
+
+  /**
+   * Reads an event and the files it names.
+   *
+   * @param file the first file; it is called in messages as it is here
+   * @param root the folder that every file must be in, links followed
+   * @param guests how many guests, instead of what the file says; null: as the file says
+   * @return the event with every default filled in, or every mistake that was found. A file that is missing, too large or
+   *     outside the folder is a mistake like any other.
+   */
+  public static Reading<Event> read(Path file, Path root, @Nullable Integer guests) {
+    Desk desk = new Desk();
+    Folder folder;
+    try {
+      folder = new Folder(root);
+    } catch (IOException e) {
+      Place place = new Place(file.toString(), 1, 1, "", 1);
+      return new Reading.Mistaken<>(
+          List.of(new Mistake(place, new Fault.NoSuchFile(root.toString(), Fault.Trouble.MISSING))));
+    }
+    Includes includes = new Includes(folder, desk);
+    Written written = includes.first(file);
+    Event event = written == null ? null : new EventReader(desk, includes).event(written, guests);
+    return event == null ? new Reading.Mistaken<>(desk.mistakes().all())
+        : new Reading.Understood<>(event, folder.sources(), desk.notes().all());
+  }
+}

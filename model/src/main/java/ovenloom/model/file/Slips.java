@@ -1,0 +1,48 @@
+package ovenloom.model.file;
+
+import java.util.Objects;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+
+/** Guesses from the parser's own words what someone did to a file that cannot be taken apart. */
+final class Slips {
+
+  private Slips() {}
+
+  static Fault fault(MarkedYamlEngineException e, Place place) {
+    String problem = Objects.requireNonNullElse(e.getProblem(), "it cannot be read");
+    if (problem.contains("aliases")) {
+      return aliases();
+    }
+    return new Fault.NotLaidOut(slip(problem, place), problem);
+  }
+
+  static Fault fault(YamlEngineException e) {
+    String problem = Objects.requireNonNullElse(e.getMessage(), "it cannot be read");
+    return problem.contains("aliases") ? aliases()
+        : new Fault.NotLaidOut(Fault.Slip.OTHER, problem.lines().findFirst().orElse(problem));
+  }
+
+  private static Fault aliases() {
+    return new Fault.TooMuch("values once its aliases are written out", Transcript.MOST_VALUES);
+  }
+
+  private static Fault.Slip slip(String problem, Place place) {
+    if (problem.contains("TAB")) {
+      return Fault.Slip.TAB;
+    }
+    if (problem.contains("mapping values are not allowed")) {
+      return place.text().strip().indexOf(": ") < place.text().strip().lastIndexOf(": ")
+          ? Fault.Slip.COLON_IN_NAME
+          : Fault.Slip.INDENTATION;
+    }
+    if (problem.contains("cannot start any token")) {
+      return Fault.Slip.SIGN_AT_START;
+    }
+    if (problem.contains("expected ',' or") || problem.contains("unexpected end of stream")) {
+      return Fault.Slip.NOT_CLOSED;
+    }
+    return problem.contains("<block") || problem.contains("<document start>") ? Fault.Slip.INDENTATION
+        : Fault.Slip.OTHER;
+  }
+}

@@ -1,0 +1,143 @@
+package ovenloom.model.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.measure.Pace;
+import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Keeps;
+import ovenloom.model.menu.Link;
+import ovenloom.model.menu.Need;
+import ovenloom.model.menu.StartState;
+import ovenloom.model.menu.Step;
+import ovenloom.model.menu.Takes;
+
+/** Reads the steps of one dish. */
+final class StepReader {
+
+  static final Keys STEP = Keys.of("a step", "do", "takes", "up to", "once", "together", "one vessel",
+      "serve",
+      "unattended", "bake", "rack", "load", "unload", "stands", "core", "door shut", "overcook", "burner",
+      "appliance",
+      "in", "cold", "hot", "hands", "cooks", "skill", "keeps", "after", "uses", "alongside", "order only",
+      "starts");
+
+  private final Desk desk;
+  private final KeepsReader keeps;
+  private final LinksReader links;
+  private final Dish.Servings servings;
+
+  StepReader(Desk desk, KeepsReader keeps, LinksReader links, Dish.Servings servings) {
+    this.desk = desk;
+    this.keeps = keeps;
+    this.links = links;
+    this.servings = servings;
+  }
+
+  /**
+   * A step.
+   *
+   * @param before the name of the one written before it
+   */
+  @Nullable
+  Step step(Written written, @Nullable String before) {
+    Fields step = desk.fields(written, STEP);
+    String name = step.takeNeeded("do", desk::name);
+    Pace pace = step.needed("takes", Pace::read);
+    Integer upTo = step.read("up to", Scalars::someMinutes);
+    boolean once = step.yes("once");
+    List<Need> needs = needs(step, pace == null ? 0 : pace.minutesFor(portions(once)).most());
+    List<Link> after = links.links(step, before);
+    Keeps kept = step.take("keeps", keeps::keeps);
+    Step.Together together = new Step.Together(step.read("together", Scalars::count, 1),
+        step.yes("one vessel"));
+    StartState starts = step.read("starts", Scalars.oneOf(StartState.class));
+    boolean serve = step.yes("serve");
+    boolean unattended = step.yes("unattended");
+    return name == null || pace == null ? null
+        : new Step(name, new Takes(pace, upTo), once, serve, unattended, together, needs, after, kept,
+            starts);
+  }
+
+  private int portions(boolean once) {
+    if (once) {
+      return servings.portions();
+    }
+    Integer aBatch = servings.aBatch();
+    int batches = aBatch == null ? 1 : Math.max(1, Math.ceilDiv(servings.portions(), aBatch));
+    return Math.ceilDiv(servings.portions(), batches);
+  }
+
+  private List<Need> needs(Fields step, int minutes) {
+    List<Need> needs = new ArrayList<>();
+    Consumer<@Nullable Need> add = need -> {
+      if (need != null) {
+        needs.add(need);
+      }
+    };
+    Written bake = step.value("bake");
+    if (bake != null) {
+      add.accept(new BakeReader(desk).bake(step, bake));
+    } else {
+      refuseBakeKeys(step);
+    }
+    BurnerSize burner = step.read("burner", Scalars.oneOf(BurnerSize.class));
+    if (burner != null) {
+      add.accept(new Need.OnBurner(burner));
+    }
+    step.each("appliance", a -> desk.reference(a, Names.Kind.APPLIANCE))
+        .forEach(appliance -> needs.add(new Need.OnAppliance(appliance)));
+    needs.addAll(vessels(step));
+    shelf(step, add);
+    needs.addAll(new HandsReader(desk, minutes).hands(step));
+    return needs;
+  }
+
+  private void shelf(Fields step, Consumer<@Nullable Need> add) {
+    if (step.has("cold") && step.has("hot")) {
+      desk.contradiction(step.placeOf("hot"), "this step stands in a cold and in a hot place at once",
+          "one of the two");
+    }
+    if (step.has("cold")) {
+      add.accept(keeps.shelf(step, "cold"));
+    } else if (step.has("hot")) {
+      add.accept(keeps.shelf(step, "hot"));
+    }
+  }
+
+  private void refuseBakeKeys(Fields step) {
+    for (String key : List.of("rack", "load", "unload", "stands", "core", "door shut", "overcook")) {
+      boolean onABurner = key.equals("core") && step.has("burner")
+          && step.read(key, Temperature::read) != null;
+      if (step.has(key) && !onABurner) {
+        desk.contradiction(step.placeOf(key), "\"" + key + "\" is said of a step that is not in an oven",
+            "\"bake:\" as well, like \"bake: {at: 180 C}\"");
+      }
+    }
+  }
+
+  /** A name, a list of them, or names with counts. */
+  private List<Need.InVessel> vessels(Fields step) {
+    List<Need.InVessel> vessels = new ArrayList<>();
+    Written written = step.value("in");
+    for (Written each : written == null ? List.<Written>of() : desk.items(written)) {
+      if (each instanceof Written.Keyed keyed) {
+        keyed.entries()
+            .forEach(entry -> vessel(vessels, entry.key(), desk.read(entry.value(), Scalars::count)));
+      } else {
+        vessel(vessels, each, 1);
+      }
+    }
+    return vessels;
+  }
+
+  private void vessel(List<Need.InVessel> vessels, Written named, @Nullable Integer count) {
+    String name = desk.reference(named, Names.Kind.VESSEL);
+    if (name != null && count != null) {
+      vessels.add(new Need.InVessel(name, count));
+    }
+  }
+}

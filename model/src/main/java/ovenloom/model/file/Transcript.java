@@ -1,0 +1,153 @@
+package ovenloom.model.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.common.FlowStyle;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.events.CollectionEndEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.CollectionNode;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/** Takes the text of a file apart, YAML or JSON, keeping every place and guessing nothing about values. */
+final class Transcript {
+
+  /** How deep lists and keys may be nested. */
+  static final int DEEPEST = 40;
+
+  /** How many values a file may hold, aliases written out. */
+  static final int MOST_VALUES = 100_000;
+
+  private static final int MOST_ALIASES = 20;
+  private static final LoadSettings SETTINGS = LoadSettings.builder()
+      .setMaxAliasesForCollections(MOST_ALIASES)
+      .setAllowNonScalarKeys(true)
+      .setCodePointLimit(Folder.MOST_BYTES)
+      .build();
+
+  private final Sheet sheet;
+  private final Mistakes mistakes;
+  private int values;
+
+  Transcript(Sheet sheet, Mistakes mistakes) {
+    this.sheet = sheet;
+    this.mistakes = mistakes;
+  }
+
+  /** The whole file, or null where it cannot be taken apart. */
+  @Nullable
+  Written read() {
+    try {
+      Node root = isTooDeep() ? null : new Compose(SETTINGS).composeString(sheet.text()).orElse(null);
+      return root == null ? null : written(root, false, 0);
+    } catch (MarkedYamlEngineException e) {
+      Place place = e.getProblemMark().map(sheet::at).orElse(sheet.first());
+      mistakes.add(place, Slips.fault(e, place));
+    } catch (YamlEngineException e) {
+      mistakes.add(sheet.first(), Slips.fault(e));
+    }
+    return null;
+  }
+
+  /** Before anything is nested in memory, since composing deep nests overflows the stack. */
+  private boolean isTooDeep() {
+    int depth = 0;
+    for (Event event : new Parse(SETTINGS).parseString(sheet.text())) {
+      depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
+      if (depth > DEEPEST) {
+        mistakes.add(event.getStartMark().map(sheet::at).orElse(sheet.first()),
+            new Fault.TooMuch("levels of lists and keys", DEEPEST));
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Written written(Node node, boolean insideBraces, int depth) {
+    values++;
+    if (values > MOST_VALUES || depth > DEEPEST) {
+      throw new YamlEngineException("aliases");
+    }
+    return switch (node) {
+      case ScalarNode scalar -> scalar(scalar, insideBraces);
+      case SequenceNode list -> new Written.Many(
+          list.getValue().stream().map(each -> written(each, flows(list), depth + 1)).toList(), place(list));
+      case MappingNode keys -> new Written.Keyed(entries(keys, depth), place(keys));
+      default -> throw new YamlEngineException("unknown " + node.getNodeType());
+    };
+  }
+
+  private List<Written.Entry> entries(MappingNode keys, int depth) {
+    Map<String, Written.Entry> entries = new LinkedHashMap<>();
+    for (NodeTuple tuple : keys.getValue()) {
+      if (!(tuple.getKeyNode() instanceof ScalarNode name)) {
+        mistakes.add(place(tuple.getKeyNode()),
+            new Fault.WrongShape("a key", shape(tuple.getKeyNode()), "a word"));
+        continue;
+      }
+      Written.Words key = words(name);
+      Written.Entry first = entries.get(key.text());
+      if (name.isPlain() && key.text().equals("<<")) {
+        mistakes.add(key.place(), new Fault.MergeKey());
+      } else if (first != null) {
+        mistakes.add(key.place(), new Fault.RepeatedKey(key.text(), first.key().place().line()));
+      } else {
+        entries.put(key.text(),
+            new Written.Entry(key, written(tuple.getValueNode(), flows(keys), depth + 1)));
+      }
+    }
+    return new ArrayList<>(entries.values());
+  }
+
+  private static Fault.Shape shape(Node node) {
+    return node instanceof SequenceNode ? Fault.Shape.LIST : Fault.Shape.KEYS;
+  }
+
+  private static boolean flows(CollectionNode<?> node) {
+    return node.getFlowStyle() == FlowStyle.FLOW;
+  }
+
+  private Written scalar(ScalarNode node, boolean insideBraces) {
+    boolean nothing = node.isPlain() && node.getValue().isEmpty();
+    return nothing ? new Written.Nothing(insideBraces, place(node)) : words(node);
+  }
+
+  private Written.Words words(ScalarNode node) {
+    Mark from = mark(node.getStartMark().orElse(null));
+    Mark to = mark(node.getEndMark().orElse(null));
+    boolean quoted = node.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
+        || node.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
+    int quotes = quoted ? 2 : 0;
+    int length = node.getValue().codePointCount(0, node.getValue().length());
+    boolean literal = from.getLine() == to.getLine() && to.getColumn() - from.getColumn() == length + quotes;
+    return new Written.Words(
+        node.getValue(), sheet.between(from, to), literal ? quotes / 2 : null,
+        quoted ? "" : sheet.behind(to));
+  }
+
+  /** A list or set of keys is pointed at by its first character. */
+  private Place place(Node node) {
+    return node instanceof ScalarNode
+        ? sheet.between(mark(node.getStartMark().orElse(null)), mark(node.getEndMark().orElse(null)))
+        : sheet.at(mark(node.getStartMark().orElse(null)));
+  }
+
+  private static Mark mark(@Nullable Mark mark) {
+    return Objects.requireNonNull(mark, "marks are kept unless switched off");
+  }
+}

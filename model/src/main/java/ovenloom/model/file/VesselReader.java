@@ -1,0 +1,81 @@
+package ovenloom.model.file;
+
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Appliance;
+import ovenloom.model.kitchen.Availability;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.kitchen.Circuit;
+import ovenloom.model.kitchen.Pans;
+import ovenloom.model.kitchen.Vessel;
+import ovenloom.model.measure.Power;
+import ovenloom.model.measure.Size;
+
+/** Reads what is listed by name with a count: vessels, appliances; and circuits, with their limit. */
+final class VesselReader {
+
+  static final Keys VESSEL = Keys.of("a vessel", "count", "size", "burner", "wash", "hours", "taken");
+  static final Keys APPLIANCE = Keys.of("an appliance", "count", "places", "draws", "circuit", "hours",
+      "taken");
+
+  private final Desk desk;
+  private final HoursReader hours;
+
+  VesselReader(Desk desk, HoursReader hours) {
+    this.desk = desk;
+    this.hours = hours;
+  }
+
+  @Nullable
+  Vessel vessel(Written.Entry entry) {
+    String name = desk.newName(entry.key(), Names.Kind.VESSEL);
+    Size usual = name == null ? null : Pans.size(name);
+    if (entry.value() instanceof Written.Keyed) {
+      Fields vessel = desk.fields(entry.value(), VESSEL);
+      int count = vessel.read("count", Scalars::count, 1);
+      Size size = vessel.read("size", Size::read);
+      BurnerSize burner = vessel.read("burner", Scalars.oneOf(BurnerSize.class), BurnerSize.SMALL);
+      int wash = vessel.read("wash", Scalars::someMinutes, Vessel.WASH_MINUTES);
+      Availability open = hours.availability(vessel);
+      return name == null ? null : new Vessel(name, count, size == null ? usual : size, burner, wash, open);
+    }
+    Integer count = count(entry);
+    return name == null || count == null ? null
+        : new Vessel(name, count, usual, BurnerSize.SMALL, Vessel.WASH_MINUTES, Availability.ALWAYS);
+  }
+
+  @Nullable
+  Appliance appliance(Written.Entry entry) {
+    String name = desk.newName(entry.key(), Names.Kind.APPLIANCE);
+    if (entry.value() instanceof Written.Keyed) {
+      Fields appliance = desk.fields(entry.value(), APPLIANCE);
+      int count = appliance.read("count", Scalars::count, 1);
+      int places = appliance.read("places", Scalars::count, 1);
+      Power draws = appliance.read("draws", Power::read, new Power(0));
+      String circuit = appliance.take("circuit", c -> desk.reference(c, Names.Kind.CIRCUIT));
+      Availability open = hours.availability(appliance);
+      return name == null ? null : new Appliance(name, count, places, draws, circuit, open);
+    }
+    Integer count = count(entry);
+    return name == null || count == null ? null
+        : new Appliance(name, count, 1, new Power(0), null, Availability.ALWAYS);
+  }
+
+  @Nullable
+  Circuit circuit(Written.Entry entry) {
+    String name = desk.newName(entry.key(), Names.Kind.CIRCUIT);
+    Power limit = has(entry) ? desk.read(entry.value(), Power::read) : null;
+    return name == null || limit == null ? null : new Circuit(name, limit);
+  }
+
+  private @Nullable Integer count(Written.Entry entry) {
+    return has(entry) ? desk.read(entry.value(), Scalars::count) : null;
+  }
+
+  private boolean has(Written.Entry entry) {
+    if (entry.value() instanceof Written.Nothing nothing) {
+      desk.mistake(entry.key().place(), new Fault.NoValue(entry.key().text(), nothing.insideBraces()));
+      return false;
+    }
+    return true;
+  }
+}
