@@ -9,7 +9,12 @@ public final class Audit {
 
   /** All of them. */
   public static final List<KitchenRule> RULES = List.of(
-  // everything once, in the calendar, on time, batches in order, links, stays, keeps
+      new EverythingOnce(),
+      new InTheCalendar(),
+      new OnTime(),
+      new BatchesInOrder(),
+      new Links()
+  // stays, keeps
   // clean vessels
   // set-points, one dial, warming and cooling, room inside, tags apart, the door
   // burners, appliances, landing, circuits, open

@@ -17,15 +17,20 @@ public record Case(Event event, Work work, Plan plan) {
     return new Case(event, Work.of(event), plan);
   }
 
-  /** The run that does a step; absent where the plan forgot it. */
-  @Nullable
-  Placement run(BatchStep step) {
+  /** All the runs that do a step: one, in a plan without breaks. */
+  List<Placement> runs(BatchStep step) {
     return plan.placements()
         .stream()
         .filter(run -> run.dish().equals(step.dish().name()) && run.step().equals(step.step().name()))
         .filter(run -> run.batches().holds(step.batches()))
-        .findFirst()
-        .orElse(null);
+        .toList();
+  }
+
+  /** The run that does a step; absent where the plan forgot it. */
+  @Nullable
+  Placement run(BatchStep step) {
+    List<Placement> runs = runs(step);
+    return runs.isEmpty() ? null : runs.getFirst();
   }
 
   /** The run that does a step by its index in the work. */
