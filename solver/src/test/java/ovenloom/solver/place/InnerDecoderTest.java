@@ -127,6 +127,30 @@ class InnerDecoderTest {
   }
 
   @Test
+  void the_first_step_may_be_the_one_that_is_stuck() {
+    var decoder = InnerDecoder.forward(onBurners(2, List.of(step(10, 3), step(10, 1))));
+
+    assertThat(decoder.decode(new int[]{1, 0})).isEqualTo(InnerDecoder.NO_PLAN);
+    assertThat(decoder.stuck()).isZero();
+  }
+
+  @Test
+  void of_two_that_must_start_with_it_the_one_that_takes_the_burner_is_in_the_way() {
+    var problem = onBurners(
+        1,
+        List.of(step(10, 0), step(10, 1), step(10, 1)),
+        new Link(ROAST, REST, 0),
+        new Link(REST, ROAST, 0),
+        new Link(ROAST, GRAVY, 0),
+        new Link(GRAVY, ROAST, 0));
+    var decoder = InnerDecoder.forward(problem);
+
+    assertThat(decoder.decode(new int[]{ROAST, REST, GRAVY})).isEqualTo(InnerDecoder.NO_PLAN);
+    assertThat(decoder.stuck()).isEqualTo(GRAVY);
+    assertThat(decoder.blocker()).isEqualTo(REST);
+  }
+
+  @Test
   void an_order_comes_out_the_same_whatever_was_decoded_before() {
     var steps = List.of(step(10, 0), step(5, 2), step(30, 2));
     var decoder = InnerDecoder.forward(
@@ -147,6 +171,8 @@ class InnerDecoderTest {
     assertThatThrownBy(() -> onBurners(1, steps, new Link(0, 1, 5)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("1 steps");
+    assertThatThrownBy(() -> onBurners(1, steps, new Link(-1, 0, 5)))
+        .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> step(-1, 1)).isInstanceOf(IllegalArgumentException.class);
   }
 }

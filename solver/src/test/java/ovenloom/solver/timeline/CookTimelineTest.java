@@ -1,6 +1,7 @@
 package ovenloom.solver.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -69,6 +70,29 @@ class CookTimelineTest {
     assertThat(ada.latestStart(NOON, 120)).isEqualTo(EIGHT);
     assertThat(ada.latestStart(NOON, 121)).isEqualTo(Timeline.NONE);
     assertThat(ada.blocker()).isEqualTo(Timeline.HOURS);
+  }
+
+  @Test
+  void with_no_time_left_at_all_what_was_met_last_is_named() {
+    ada.take(EIGHT, 500, PEELING);
+
+    assertThat(ada.latestStart(499, 10)).isEqualTo(Timeline.NONE);
+    assertThat(ada.blocker()).isEqualTo(Timeline.HOURS);
+    var newcomer = new CookTimeline(0, 60, Presence.between(0, 60));
+    newcomer.take(0, 30, PEELING);
+    assertThat(newcomer.latestStart(20, 10)).isEqualTo(Timeline.NONE);
+    assertThat(newcomer.blocker()).isEqualTo(PEELING);
+    assertThat(newcomer.latestStart(-1, 10)).isEqualTo(Timeline.NONE);
+    assertThat(newcomer.blocker()).isEqualTo(Timeline.HOURS);
+  }
+
+  @Test
+  void an_empty_horizon_is_refused() {
+    var always = Presence.between(0, 60);
+
+    assertThatThrownBy(() -> new CookTimeline(60, 60, always))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("[60, 60)");
   }
 
   @Test

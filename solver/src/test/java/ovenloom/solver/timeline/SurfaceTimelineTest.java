@@ -1,6 +1,7 @@
 package ovenloom.solver.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -111,6 +112,15 @@ class SurfaceTimelineTest {
     assertThat(rack.fits(40, 60, halfTray, 1)).isTrue();
     assertThat(rack.fits(40, 60, fullTray, 1)).isFalse();
     assertThat(rack.latestStart(40, 20, fullTray, 1)).isEqualTo(Timeline.NONE);
+  }
+
+  @Test
+  void an_empty_horizon_is_refused() {
+    var fit = new RackFit(footprints, CM, CM, 0);
+
+    assertThatThrownBy(() -> new SurfaceTimeline(60, 60, fit))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("[60, 60)");
   }
 
   static LongStream seeds() {
