@@ -18,7 +18,7 @@ record Days(Calendar calendar) {
 
   private static final String DAY = "a day like \"2 days before\", \"day before\", \"on the day\" or \"2026-10-10\"";
   private static final String DATE_AND_TIME = "a date and a time like \"2026-10-10 18:30\"";
-  private static final String STRETCH = "a time from and a time to, like \"9:00-13:00\"";
+  private static final String STRETCH = "a time from and a time to like \"9:00-13:00\"";
 
   private static final Pattern COUNTED = Pattern.compile("([0-9]{1,3}) days? (before|after)");
   private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");

@@ -123,10 +123,18 @@ record Desk(Mistakes mistakes, Mistakes notes, Names names) {
   /** Values by keys that are names, not words of ours. */
   List<Written.Entry> entries(Written written, String of) {
     if (written instanceof Written.Keyed keyed) {
-      return keyed.entries();
+      return keyed.entries().stream().filter(this::hasValue).toList();
     }
     wrongShape(written, of, "names with their values, like \"half sheet: 2\"");
     return List.of();
+  }
+
+  private boolean hasValue(Written.Entry entry) {
+    if (entry.value() instanceof Written.Nothing nothing) {
+      mistakes.add(entry.key().place(), nothing.fault(entry.key().text()));
+      return false;
+    }
+    return true;
   }
 
   Fields fields(Written written, Keys keys) {
@@ -134,7 +142,7 @@ record Desk(Mistakes mistakes, Mistakes notes, Names names) {
       return new Fields(this, keyed, keys);
     }
     wrongShape(written, keys.of(), "keys like \"" + keys.names().getFirst() + ":\"");
-    return new Fields(this, new Written.Keyed(List.of(), written.place()), new Keys(keys.of(), List.of()));
+    return new Fields(this, new Written.Keyed(List.of(), false, written.place()), keys);
   }
 
   private void wrongShape(Written written, String of, String expected) {
@@ -146,13 +154,15 @@ record Desk(Mistakes mistakes, Mistakes notes, Names names) {
       case Written.Keyed keyed ->
         mistakes.add(keyed.place(), new Fault.WrongShape(of, Fault.Shape.KEYS, expected));
       case Written.Nothing nothing ->
-        mistakes.add(nothing.place(), new Fault.NoValue("", nothing.insideBraces()));
+        mistakes.add(nothing.place(), nothing.fault(""));
     }
   }
 
+  /** The whole value, or what is wrong in it where it is more than a number and its unit. */
   private static Place place(Written.Words words, Parsed.Bad<?> bad) {
     Integer offset = words.offset();
-    if (offset == null || bad.to() <= bad.from()) {
+    boolean isLong = words.text().strip().split("\\s+").length > 2;
+    if (offset == null || !isLong || bad.to() <= bad.from()) {
       return words.place();
     }
     return words.place().part(offset + bad.from(), offset + bad.to());

@@ -61,16 +61,22 @@ final class DialReader {
   }
 
   private static Parsed<Ends> ends(String text) {
-    String[] ends = text.strip().split("\\s+to\\s+", 2);
+    String[] ends = text.strip().split("\\s+to\\s+|\\s*[-\u2010-\u2015\u2212]\\s*", 2);
     if (ends.length < 2) {
       return Scalars.bad(text, DIAL);
     }
-    Setting lowest = setting(ends[0]);
+    Setting lowest = setting(ends[0] + (ends[0].matches(".*[0-9]") ? unit(ends[1]) : ""));
     Setting highest = setting(ends[1]);
     boolean dial = lowest != null && highest != null && lowest.unit() == highest.unit()
         && lowest.temperature().compareTo(highest.temperature()) < 0;
     return dial && lowest != null && highest != null ? new Parsed.Good<>(new Ends(lowest, highest))
         : Scalars.bad(text, DIAL);
+  }
+
+  /** Two figures may share the unit behind the second. */
+  private static String unit(String text) {
+    String plain = text.strip();
+    return plain.startsWith("gas") ? "" : plain.replaceFirst("^[0-9.]+", "");
   }
 
   private static @Nullable Setting setting(String text) {

@@ -59,9 +59,13 @@ final class DishReader {
       return;
     }
     for (Written each : quiet.items(steps.value())) {
-      String step = each instanceof Written.Keyed keyed ? name(quiet, keyed, "do") : null;
+      if (!(each instanceof Written.Keyed card)) {
+        continue;
+      }
+      String step = name(quiet, card, "do");
       if (step != null && !names.add(dish, step)) {
-        desk.mistake(((Written.Keyed) each).place(), new Fault.RepeatedName(step, "step"));
+        desk.mistake(new Fields(quiet, card, StepReader.STEP).placeOf("do"),
+            new Fault.RepeatedName(step, "step"));
       }
     }
   }
@@ -112,7 +116,7 @@ final class DishReader {
 
   private static Parsed<Fraction> portions(String text) {
     return Scalars.checked(Quantity.read(text), text, DishReader::fraction,
-        "how many portions each guest has, like \"2\" or \"1 1/2\"");
+        "a number of portions like \"2\" or \"1 1/2\"");
   }
 
   private static @Nullable Fraction fraction(Quantity quantity) {

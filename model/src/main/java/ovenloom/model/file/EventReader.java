@@ -50,7 +50,9 @@ final class EventReader {
   @Nullable
   Event event(Written written, @Nullable Integer forSoMany) {
     Fields event = desk.fields(written, EVENT);
-    event.needed("ovenloom", EventReader::version);
+    if (event.needed("ovenloom", EventReader::version) == null && event.has("ovenloom")) {
+      return null;
+    }
     String name = event.takeNeeded("event", desk::name);
     Integer guests = forSoMany == null ? event.needed("guests", Scalars::count) : forSoMany;
     String rules = event.read("rules", EventReader::rules);
@@ -84,7 +86,7 @@ final class EventReader {
 
   private static Parsed<String> version(String text) {
     return text.equals(VERSION) ? new Parsed.Good<>(text)
-        : Scalars.bad(text, "the version of the file format that this program reads, \"1\"");
+        : Scalars.bad(text, "a version of the file that this program reads like \"1\"");
   }
 
   private static Parsed<String> rules(String text) {

@@ -46,8 +46,12 @@ public sealed interface Fault {
   /** A key that has to be there and is not. */
   record MissingKey(String key, String of) implements Fault {}
 
-  /** A key without a value: often what follows a comma inside braces. */
-  record NoValue(String key, boolean insideBraces) implements Fault {}
+  /**
+   * A key without a value: often what follows a comma inside braces.
+   *
+   * @param decimal how it reads with the value before it and a decimal point between, where both are digits
+   */
+  record NoValue(String key, boolean insideBraces, @Nullable String decimal) implements Fault {}
 
   /** A key that was there before. */
   record RepeatedKey(String key, int firstLine) implements Fault {}
@@ -85,6 +89,9 @@ public sealed interface Fault {
     NOT_CLOSED,
     SIGN_AT_START,
     INDENTATION,
+    QUOTE_INSIDE,
+    SECOND_DOCUMENT,
+    EMPTY,
     OTHER
   }
 

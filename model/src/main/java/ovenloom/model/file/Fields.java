@@ -1,7 +1,9 @@
 package ovenloom.model.file;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.measure.Parsed;
@@ -12,6 +14,7 @@ final class Fields {
   private final Desk desk;
   private final Written.Keyed written;
   private final Keys keys;
+  private final Set<String> misspelt = new HashSet<>();
 
   Fields(Desk desk, Written.Keyed written, Keys keys) {
     this.desk = desk;
@@ -25,10 +28,13 @@ final class Fields {
   private void check(Written.Entry entry) {
     Written.Words key = entry.key();
     if (entry.value() instanceof Written.Nothing nothing) {
-      desk.mistake(key.place(), new Fault.NoValue(key.text(), nothing.insideBraces()));
+      desk.mistake(key.place(), nothing.fault(key.text()));
     } else if (!keys.names().contains(key.text())) {
-      desk.mistake(key.place(),
-          new Fault.UnknownKey(key.text(), keys.of(), Nearest.to(key.text(), keys.names()), keys.names()));
+      String nearest = Nearest.to(key.text(), keys.names());
+      desk.mistake(key.place(), new Fault.UnknownKey(key.text(), keys.of(), nearest, keys.names()));
+      if (nearest != null) {
+        misspelt.add(nearest);
+      }
     }
   }
 
@@ -55,7 +61,7 @@ final class Fields {
 
   @Nullable
   Written needed(String key) {
-    if (written.entry(key) == null && keys.names().contains(key)) {
+    if (written.entry(key) == null && written.whole() && !misspelt.contains(key)) {
       desk.mistake(place(), new Fault.MissingKey(key, keys.of()));
     }
     return value(key);

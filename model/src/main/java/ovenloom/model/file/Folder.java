@@ -55,9 +55,17 @@ final class Folder {
     }
   }
 
-  /** Opens a file. */
+  /**
+   * Opens a file.
+   *
+   * @param called its name in messages; null: as seen from the folder. Only files without one are judged by their path
+   *     before anything is touched, so that nobody can ask what lies outside
+   */
   Opened open(Path file, String written, @Nullable String called) {
     try {
+      if (called == null && !file.normalize().startsWith(root)) {
+        return shut(written, Fault.Trouble.OUTSIDE);
+      }
       Path real = file.toRealPath();
       if (!real.startsWith(root)) {
         return shut(written, Fault.Trouble.OUTSIDE);

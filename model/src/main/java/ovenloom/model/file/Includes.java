@@ -72,7 +72,7 @@ final class Includes {
     }
     Written included = include(name, within);
     return included instanceof Written.Keyed others ? merged(keyed, others)
-        : merged(keyed, new Written.Keyed(List.of(), keyed.place()));
+        : merged(keyed, new Written.Keyed(List.of(), false, keyed.place()));
   }
 
   private @Nullable Written include(Written.Words name, List<Path> within) {
@@ -108,7 +108,7 @@ final class Includes {
     sheets.put(sheet.name(), sheet);
     Written read = new Transcript(sheet, desk.mistakes()).read();
     if (read == null && desk.mistakes().none()) {
-      desk.mistake(sheet.first(), new Fault.NotLaidOut(Fault.Slip.OTHER, "the file is empty"));
+      desk.mistake(sheet.first(), new Fault.NotLaidOut(Fault.Slip.EMPTY, ""));
     }
     return read;
   }
@@ -121,6 +121,6 @@ final class Includes {
         .forEach(entry -> all.put(entry.key().text(), entry));
     own.entries().forEach(entry -> all.put(entry.key().text(), entry));
     all.remove("from");
-    return new Written.Keyed(new ArrayList<>(all.values()), own.place());
+    return new Written.Keyed(new ArrayList<>(all.values()), own.whole() && others.whole(), own.place());
   }
 }

@@ -32,7 +32,7 @@ final class KeepsReader {
     Map<String, Integer> minutes = new TreeMap<>();
     Map<String, Integer> stores = new TreeMap<>();
     for (Written.Entry entry : desk.entries(written, "keeps")) {
-      Integer time = time(entry);
+      Integer time = desk.read(entry.value(), Scalars::minutes);
       String place = place(entry.key(), List.of(COUNTER, OVEN, BURNER));
       if (time == null || place == null) {
         continue;
@@ -68,14 +68,6 @@ final class KeepsReader {
           new Fault.UnknownName(place, "cold or hot place", null, List.copyOf(known)));
     }
     return all;
-  }
-
-  private @Nullable Integer time(Written.Entry entry) {
-    if (entry.value() instanceof Written.Nothing nothing) {
-      desk.mistake(entry.key().place(), new Fault.NoValue(entry.key().text(), nothing.insideBraces()));
-      return null;
-    }
-    return desk.read(entry.value(), Scalars::minutes);
   }
 
   private @Nullable String place(Written written, List<String> others) {

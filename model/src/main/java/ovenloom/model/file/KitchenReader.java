@@ -1,7 +1,7 @@
 package ovenloom.model.file;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Circuit;
@@ -34,7 +34,7 @@ final class KitchenReader {
   Kitchen kitchen(Written written) {
     Fields kitchen = desk.fields(written, KITCHEN);
     VesselReader things = new VesselReader(desk, hours);
-    List<Circuit> circuits = listed(kitchen, "circuits", things::circuit);
+    List<Circuit> circuits = listed(kitchen, "circuits", Names.Kind.CIRCUIT, things::circuit);
     Temperature room = kitchen.read("room", Temperature::read, ROOM);
     OvenReader oven = new OvenReader(desk, hours, room);
     List<Oven> ovens = kitchen.each("ovens", oven::oven);
@@ -48,19 +48,27 @@ final class KitchenReader {
         ovens,
         kitchen.each("burners", new BurnerReader(desk, hours)::burner),
         stores,
-        listed(kitchen, "vessels", things::vessel),
-        listed(kitchen, "appliances", things::appliance),
+        listed(kitchen, "vessels", Names.Kind.VESSEL, things::vessel),
+        listed(kitchen, "appliances", Names.Kind.APPLIANCE, things::appliance),
         circuits);
   }
 
-  private <T> List<T> listed(Fields kitchen, String key, Function<Written.Entry, @Nullable T> reader) {
+  private <T> List<T> listed(
+      Fields kitchen, String key, Names.Kind kind, Function<Written.Entry, @Nullable T> reader) {
     Written value = kitchen.value(key);
-    return value == null ? List.of()
-        : desk.entries(value, key)
-            .stream()
-            .map(reader)
-            .filter(Objects::nonNull)
-            .map(Objects::requireNonNull)
-            .toList();
+    if (value == null) {
+      return List.of();
+    }
+    List<T> all = new ArrayList<>();
+    for (Written.Entry entry : desk.entries(value, key)) {
+      T thing = reader.apply(entry);
+      if (thing != null) {
+        all.add(thing);
+      }
+    }
+    if (value instanceof Written.Keyed keyed) {
+      keyed.entries().forEach(entry -> desk.names().add(kind, entry.key().text()));
+    }
+    return all;
   }
 }

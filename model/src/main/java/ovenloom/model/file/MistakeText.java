@@ -1,5 +1,6 @@
 package ovenloom.model.file;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,9 @@ import org.jspecify.annotations.Nullable;
 public final class MistakeText {
 
   private static final String LIKE = " like ";
-  private static final int MOST_KNOWN = 12;
+  private static final int MOST_KNOWN = 16;
+  private static final int LONGEST_LINE = 160;
+  private static final int LONGEST_VALUE = 80;
 
   /** What is wrong, and what to do about it; nothing where there is nothing to say. */
   private record Said(String what, String next) {}
@@ -38,23 +41,26 @@ public final class MistakeText {
     return mistakes.stream().map(MistakeText::of).collect(Collectors.joining("\n", "", "\n"));
   }
 
+  /** The line without its indentation, and a mark under the place; of a very long line, what is around the place. */
   private static String marked(Place place) {
-    if (place.text().isBlank()) {
+    int[] line = place.text().stripTrailing().codePoints().toArray();
+    int indent = (int) Arrays.stream(line).takeWhile(Character::isWhitespace).count();
+    if (indent == line.length) {
       return "";
     }
-    String text = place.text().stripTrailing();
-    int indent = text.length() - text.stripLeading().length();
-    int before = Math.max(0, place.column() - 1 - indent);
-    int length = Math.max(1,
-        Math.min(place.length(), text.codePointCount(0, text.length()) - place.column() + 1));
-    String under = text.stripLeading()
-        .codePoints()
-        .limit(before)
-        .mapToObj(c -> c == '\t' ? "\t" : " ")
-        .collect(Collectors.joining());
-    return "\n    " + text.stripLeading() + "\n    " + under
-        + " ".repeat(Math.max(0, before - under.length()))
+    int at = Math.max(indent, Math.min(place.column() - 1, line.length));
+    int from = at - indent > LONGEST_LINE / 2 ? at - LONGEST_LINE / 2 : indent;
+    int to = Math.min(line.length, from + LONGEST_LINE);
+    int length = Math.max(1, Math.min(place.length(), to - at));
+    return "\n    " + visible(new String(line, from, to - from)) + "\n    " + " ".repeat(at - from)
         + "^".repeat(length);
+  }
+
+  /** As it may be shown on a terminal: one column for each character, and none that does things to it. */
+  private static String visible(String text) {
+    return text.codePoints()
+        .mapToObj(c -> Character.isISOControl(c) ? " " : Character.toString(c))
+        .collect(Collectors.joining());
   }
 
   private static Said say(Fault fault) {
@@ -67,7 +73,8 @@ public final class MistakeText {
         new Said(quoted(written) + " is not said of " + of, didYouMean(nearest, "Known here", known));
       case Fault.MissingKey(String key, String of) ->
         new Said(of + " needs " + quoted(key + ":"), "Add " + quoted(key + ":") + ".");
-      case Fault.NoValue(String key, boolean insideBraces) -> noValue(key, insideBraces);
+      case Fault.NoValue(String key, boolean insideBraces, String decimal) ->
+        noValue(key, insideBraces, decimal);
       case Fault.RepeatedKey(String key, int firstLine) ->
         new Said(quoted(key) + " is here twice", "The first is in line " + firstLine + ". Keep one of them.");
       case Fault.UnknownName(String written, String kind, String nearest, List<String> known) ->
@@ -78,7 +85,7 @@ public final class MistakeText {
         new Said(quoted(written) + " holds a comma",
             "Names hold none. Write several values as a list, like [one, two].");
       case Fault.CutShort(String written) -> new Said("\" #\" begins a comment, so the name ends before it",
-          "If it belongs to the name, write the name in quotes: \"" + written + "\".");
+          "If it belongs to the name, write the name in quotes: " + quoted(written) + ".");
       case Fault.NotLaidOut(Fault.Slip slip, String problem) -> notLaidOut(slip, problem);
       case Fault.MergeKey() ->
         new Said("\"<<\" is not used here", "Write the keys out, or put them into a file of their own and "
@@ -91,7 +98,7 @@ public final class MistakeText {
   }
 
   private static Said notUnderstood(String written, String expected, List<String> suggestions) {
-    int like = expected.indexOf(LIKE);
+    int like = expected.startsWith("a ") || expected.startsWith("an ") ? expected.indexOf(LIKE) : -1;
     String what = like < 0 ? quoted(written) + " is not understood"
         : quoted(written) + " is not " + expected.substring(0, like);
     String next = like < 0 ? "Expected " + expected + "."
@@ -99,15 +106,19 @@ public final class MistakeText {
     String guess = suggestions.isEmpty() ? ""
         : " Did you mean " + suggestions.stream().map(MistakeText::quoted).collect(Collectors.joining(" or "))
             + "?";
-    return new Said(what, next + guess);
+    boolean several = suggestions.isEmpty() && written.contains(", ");
+    return new Said(what, next + guess + (several ? " Several values are a list, like [one, two]." : ""));
   }
 
-  private static Said noValue(String key, boolean insideBraces) {
-    String hint = insideBraces
-        ? "A comma inside { } or [ ] begins a new key: put the text in quotes if the comma belongs to it, or "
-            + "leave the comma out."
-        : "Write its value behind it, or leave the key out.";
-    return new Said(key.isEmpty() ? "there is nothing here" : quoted(key) + " has no value", hint);
+  private static Said noValue(String key, boolean insideBraces, @Nullable String decimal) {
+    String what = key.isEmpty() ? "there is nothing here" : quoted(key) + " has no value";
+    if (decimal != null) {
+      return new Said(what, "A comma begins a new key. Did you mean " + quoted(decimal) + "?");
+    }
+    return new Said(what,
+        insideBraces
+            ? "A comma inside { } or [ ] begins a new key. Leave it out, or write the text in quotes."
+            : "Write its value behind it, or leave the key out.");
   }
 
   private static Said notLaidOut(Fault.Slip slip, String problem) {
@@ -121,6 +132,11 @@ public final class MistakeText {
       case SIGN_AT_START -> new Said("a text cannot begin with this sign", "Put the text in quotes.");
       case INDENTATION -> new Said("this line does not fit those before it",
           "Check how far it is moved in, and that every key ends with a colon and a space.");
+      case QUOTE_INSIDE -> new Said("a text in quotes ends before this",
+          "Write a single quote inside single quotes twice, or use double quotes around it.");
+      case SECOND_DOCUMENT ->
+        new Said("a second document begins here", "A file holds one. Remove the line \"---\".");
+      case EMPTY -> new Said("there is nothing in this file", "Expected keys like \"ovenloom: 1\".");
       case OTHER -> new Said("the file cannot be read here", "It says: " + problem + ".");
     };
   }
@@ -128,7 +144,7 @@ public final class MistakeText {
   private static Said noSuchFile(String written, Fault.Trouble trouble) {
     return switch (trouble) {
       case MISSING ->
-        new Said("there is no file " + quoted(written), "Expected a file beside this one or below it.");
+        new Said("there is no file " + quoted(written), "");
       case UNREADABLE -> new Said(quoted(written) + " cannot be opened as a file", "");
       case NOT_TEXT -> new Said(quoted(written) + " is no text in UTF-8", "");
       case OUTSIDE -> new Said(quoted(written) + " is outside the folder that may be read",
@@ -160,6 +176,8 @@ public final class MistakeText {
   }
 
   private static String quoted(String text) {
-    return "\"" + text + "\"";
+    String shown = text.codePointCount(0, text.length()) <= LONGEST_VALUE ? text
+        : text.substring(0, text.offsetByCodePoints(0, LONGEST_VALUE)) + "...";
+    return "\"" + visible(shown) + "\"";
   }
 }

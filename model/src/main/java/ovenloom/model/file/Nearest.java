@@ -2,6 +2,7 @@ package ovenloom.model.file;
 
 import java.util.Collection;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,11 @@ final class Nearest {
   }
 
   private static int slips(String one, String other) {
-    return LevenshteinDistance.getDefaultInstance().apply(one, other);
+    boolean changedAbout = one.length() > 2 && sorted(one).equals(sorted(other));
+    return changedAbout ? 1 : LevenshteinDistance.getDefaultInstance().apply(one, other);
+  }
+
+  private static String sorted(String word) {
+    return word.chars().sorted().mapToObj(Character::toString).collect(Collectors.joining());
   }
 }

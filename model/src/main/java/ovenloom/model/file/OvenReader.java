@@ -17,7 +17,7 @@ final class OvenReader {
 
   static final Keys OVEN = Keys.of("an oven", "name", "dial", "step", "modes", "heats", "cools", "hold",
       "racks",
-      "heating power", "holding power", "circuit", "hours", "taken");
+      "heating", "holding", "circuit", "hours", "taken");
   static final Keys RACK = Keys.of("a rack", "size", "clear", "count");
 
   /** Common practice. */
@@ -45,8 +45,8 @@ final class OvenReader {
     List<Rack> racks = levels == null ? List.of() : racks(levels);
     var warmth = WarmthReader.warmth(desk, oven, room);
     var hold = marks.hold(oven, dial);
-    Power heating = oven.read("heating power", Power::read, HEATING);
-    Power holding = oven.read("holding power", Power::read, HOLDING);
+    Power heating = oven.read("heating", Power::read, HEATING);
+    Power holding = oven.read("holding", Power::read, HOLDING);
     String circuit = oven.take("circuit", c -> desk.reference(c, Names.Kind.CIRCUIT));
     var open = hours.availability(oven);
     List<String> modes = modes(oven);

@@ -21,13 +21,13 @@ final class Scalars {
   static Parsed<Integer> count(String text) {
     return COUNT.matcher(text).matches() && Integer.parseInt(text) > 0
         ? new Parsed.Good<>(Integer.parseInt(text))
-        : bad(text, "a whole number from 1 to 9999, like \"2\"");
+        : bad(text, "a whole number from 1 to 9999 like \"2\"");
   }
 
   /** A whole number from 0 to 9999. */
   static Parsed<Integer> countOrNone(String text) {
     return COUNT.matcher(text).matches() ? new Parsed.Good<>(Integer.parseInt(text))
-        : bad(text, "a whole number from 0 to 9999, like \"6\"");
+        : bad(text, "a whole number from 0 to 9999 like \"6\"");
   }
 
   static Parsed<Boolean> yesOrNo(String text) {

@@ -28,8 +28,17 @@ final class Slips {
   }
 
   private static Fault.Slip slip(String problem, Place place) {
+    if (problem.contains("another document")) {
+      return Fault.Slip.SECOND_DOCUMENT;
+    }
+    if (problem.contains("'<scalar>'")) {
+      return Fault.Slip.QUOTE_INSIDE;
+    }
     if (problem.contains("TAB")) {
       return Fault.Slip.TAB;
+    }
+    if (problem.contains("but got :")) {
+      return Fault.Slip.COLON_IN_NAME;
     }
     if (problem.contains("mapping values are not allowed")) {
       return place.text().strip().indexOf(": ") < place.text().strip().lastIndexOf(": ")

@@ -88,6 +88,9 @@ final class StepReader {
     if (burner != null) {
       add.accept(new Need.OnBurner(burner));
     }
+    if (bake == null) {
+      step.read("core", Temperature::read);
+    }
     step.each("appliance", a -> desk.reference(a, Names.Kind.APPLIANCE))
         .forEach(appliance -> needs.add(new Need.OnAppliance(appliance)));
     needs.addAll(vessels(step));

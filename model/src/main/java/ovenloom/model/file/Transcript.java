@@ -2,7 +2,6 @@ package ovenloom.model.file;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -54,7 +53,7 @@ final class Transcript {
   Written read() {
     try {
       Node root = isTooDeep() ? null : new Compose(SETTINGS).composeString(sheet.text()).orElse(null);
-      return root == null ? null : written(root, false, 0);
+      return root == null ? null : written(root, false, null, 0);
     } catch (MarkedYamlEngineException e) {
       Place place = e.getProblemMark().map(sheet::at).orElse(sheet.first());
       mistakes.add(place, Slips.fault(e, place));
@@ -78,53 +77,59 @@ final class Transcript {
     return false;
   }
 
-  private Written written(Node node, boolean insideBraces, int depth) {
+  /** A value; inside braces, what stood before it may tell what a lone word was meant to be. */
+  private Written written(Node node, boolean insideBraces, @Nullable String before, int depth) {
     values++;
     if (values > MOST_VALUES || depth > DEEPEST) {
       throw new YamlEngineException("aliases");
     }
     return switch (node) {
-      case ScalarNode scalar -> scalar(scalar, insideBraces);
+      case ScalarNode scalar when scalar.isPlain() && scalar.getValue().isEmpty() ->
+        new Written.Nothing(insideBraces, before, place(node));
+      case ScalarNode scalar -> words(scalar);
       case SequenceNode list -> new Written.Many(
-          list.getValue().stream().map(each -> written(each, flows(list), depth + 1)).toList(), place(list));
-      case MappingNode keys -> new Written.Keyed(entries(keys, depth), place(keys));
+          list.getValue().stream().map(each -> written(each, flows(list), null, depth + 1)).toList(),
+          place(list));
+      case MappingNode keys -> keyed(keys, depth);
       default -> throw new YamlEngineException("unknown " + node.getNodeType());
     };
   }
 
-  private List<Written.Entry> entries(MappingNode keys, int depth) {
+  private Written.Keyed keyed(MappingNode keys, int depth) {
     Map<String, Written.Entry> entries = new LinkedHashMap<>();
+    boolean whole = true;
+    String before = null;
     for (NodeTuple tuple : keys.getValue()) {
-      if (!(tuple.getKeyNode() instanceof ScalarNode name)) {
-        mistakes.add(place(tuple.getKeyNode()),
-            new Fault.WrongShape("a key", shape(tuple.getKeyNode()), "a word"));
+      Written.Words key = key(tuple.getKeyNode());
+      if (key == null) {
+        whole = false;
         continue;
       }
-      Written.Words key = words(name);
-      Written.Entry first = entries.get(key.text());
-      if (name.isPlain() && key.text().equals("<<")) {
-        mistakes.add(key.place(), new Fault.MergeKey());
-      } else if (first != null) {
+      Written value = written(tuple.getValueNode(), flows(keys), before, depth + 1);
+      Written.Entry first = entries.putIfAbsent(key.text(), new Written.Entry(key, value));
+      if (first != null) {
         mistakes.add(key.place(), new Fault.RepeatedKey(key.text(), first.key().place().line()));
-      } else {
-        entries.put(key.text(),
-            new Written.Entry(key, written(tuple.getValueNode(), flows(keys), depth + 1)));
       }
+      before = value instanceof Written.Words words ? words.text() : null;
     }
-    return new ArrayList<>(entries.values());
+    return new Written.Keyed(new ArrayList<>(entries.values()), whole, place(keys));
   }
 
-  private static Fault.Shape shape(Node node) {
-    return node instanceof SequenceNode ? Fault.Shape.LIST : Fault.Shape.KEYS;
+  private Written.@Nullable Words key(Node node) {
+    if (!(node instanceof ScalarNode name)) {
+      Fault.Shape shape = node instanceof SequenceNode ? Fault.Shape.LIST : Fault.Shape.KEYS;
+      mistakes.add(place(node), new Fault.WrongShape("a key", shape, "a word"));
+      return null;
+    }
+    if (name.isPlain() && name.getValue().equals("<<")) {
+      mistakes.add(place(node), new Fault.MergeKey());
+      return null;
+    }
+    return words(name);
   }
 
   private static boolean flows(CollectionNode<?> node) {
     return node.getFlowStyle() == FlowStyle.FLOW;
-  }
-
-  private Written scalar(ScalarNode node, boolean insideBraces) {
-    boolean nothing = node.isPlain() && node.getValue().isEmpty();
-    return nothing ? new Written.Nothing(insideBraces, place(node)) : words(node);
   }
 
   private Written.Words words(ScalarNode node) {

@@ -63,19 +63,11 @@ final class VesselReader {
   @Nullable
   Circuit circuit(Written.Entry entry) {
     String name = desk.newName(entry.key(), Names.Kind.CIRCUIT);
-    Power limit = has(entry) ? desk.read(entry.value(), Power::read) : null;
+    Power limit = desk.read(entry.value(), Power::read);
     return name == null || limit == null ? null : new Circuit(name, limit);
   }
 
   private @Nullable Integer count(Written.Entry entry) {
-    return has(entry) ? desk.read(entry.value(), Scalars::count) : null;
-  }
-
-  private boolean has(Written.Entry entry) {
-    if (entry.value() instanceof Written.Nothing nothing) {
-      desk.mistake(entry.key().place(), new Fault.NoValue(entry.key().text(), nothing.insideBraces()));
-      return false;
-    }
-    return true;
+    return desk.read(entry.value(), Scalars::count);
   }
 }

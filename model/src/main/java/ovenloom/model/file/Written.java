@@ -24,8 +24,12 @@ sealed interface Written {
     }
   }
 
-  /** Values by key, as written; no key twice. */
-  record Keyed(List<Entry> entries, Place place) implements Written {
+  /**
+   * Values by key, as written; no key twice.
+   *
+   * @param whole false where more belongs to it that could not be read, so that nobody need complain of what is missing
+   */
+  record Keyed(List<Entry> entries, boolean whole, Place place) implements Written {
     public Keyed {
       entries = List.copyOf(entries);
     }
@@ -36,8 +40,19 @@ sealed interface Written {
     }
   }
 
-  /** Nothing at all behind a key or a dash. */
-  record Nothing(boolean insideBraces, Place place) implements Written {}
+  /**
+   * Nothing at all behind a key or a dash.
+   *
+   * @param before the text of the value before it, inside braces
+   */
+  record Nothing(boolean insideBraces, @Nullable String before, Place place) implements Written {
+
+    /** What to say of a key with nothing behind it. */
+    Fault fault(String key) {
+      boolean decimal = before != null && before.matches(".*[0-9]") && key.matches("[0-9].*");
+      return new Fault.NoValue(key, insideBraces, decimal ? before + "." + key : null);
+    }
+  }
 
   /** A key and its value. */
   record Entry(Words key, Written value) {}

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ovenloom.model.kitchen.Store;
@@ -110,8 +111,10 @@ class ProblemFileTest {
   }
 
   @Test
-  void a_file_that_says_nothing_of_its_kitchen_has_a_homes() {
-    Event soup = read(PROBLEMS.resolve("first-soup.yaml"));
+  void a_file_that_says_nothing_of_its_kitchen_has_a_homes(@TempDir Path folder) {
+    Event soup = new Desktop(folder)
+        .put("soup.yaml", Desktop.SUPPER + "dishes: [{dish: Soup, steps: [{do: stir, takes: 5 min}]}]\n")
+        .event("soup.yaml");
 
     assertThat(soup.kitchen().ovens()).hasSize(1);
     assertThat(soup.kitchen().stores()).extracting(Store::kind)

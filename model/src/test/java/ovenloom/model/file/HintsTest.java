@@ -1,0 +1,75 @@
+package ovenloom.model.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class HintsTest {
+
+  @TempDir
+  Path folder;
+
+  @ParameterizedTest(name = "at {1}: {2}")
+  @MethodSource("slips")
+  void a_common_slip_is_told_from_others(String yaml, String place, String hint) {
+    String said = new Desktop(folder).mistakesIn(yaml);
+
+    assertThat(said).contains("it.yaml:" + place + ":").contains(hint);
+  }
+
+  static Stream<Arguments> slips() {
+    return Stream.of(
+        Arguments.of("kitchen:\n\troom: 20 C\n", "2:1", "Use spaces"),
+        Arguments.of("event: Supper: late\n", "1:14", "put the text in quotes"),
+        Arguments.of("event: {a: b: c}\n", "1:13", "put the text in quotes"),
+        Arguments.of("event: 'Ann's supper'\n", "1:13", "a text in quotes ends before this"),
+        Arguments.of("event: @home\n", "1:8", "Put the text in quotes"),
+        Arguments.of("dishes: [{do: x}\ncooks: y\n", "2:1", "not closed"),
+        Arguments.of("event: a\n guests: 4\n", "2:8", "Check how far it is moved in"),
+        Arguments.of("event: a\n---\nevent: b\n", "2:1", "Remove the line"),
+        Arguments.of("<<: {event: a}\n", "1:1", "Write the keys out"),
+        Arguments.of("event: a\nevent: b\n", "2:1", "The first is in line 1"),
+        Arguments.of("event: Soup, bread\n", "1:8", "as a list"),
+        Arguments.of("event: {a, b: c}\n", "1:8", "a single text"),
+        Arguments.of("kitchen: {vessels: {pot, pan: 2}}\n", "1:21", "A comma inside { }"),
+        Arguments.of("kitchen: {vessels: {flour: 1,5 kg}}\n", "1:30", "Did you mean \"1.5 kg\"?"),
+        Arguments.of("kitchen: {gap: \"1,5 cm\"}\n", "1:16", "Did you mean \"1.5 cm\"?"),
+        Arguments.of("kitchen:\n  room: 70\n", "2:9", "Did you mean \"70 C\" or \"70 F\"?"),
+        Arguments.of("event: Table #4\n", "1:8", "\"Table #4\""),
+        Arguments.of("kitchen:\n  vessels:\n    tub: yes\n", "3:10", "whole number"),
+        Arguments.of("event:\nguests: 4\n", "1:1", "Write its value behind it"),
+        Arguments.of("", "1:1", "there is nothing in this file"),
+        Arguments.of("zone: Europe/Pari\n", "1:7", "Did you mean \"Europe/Paris\"?"));
+  }
+
+  @Test
+  void json_is_read_by_the_same_path_tabs_and_all() {
+    String said = new Desktop(folder)
+        .put("it.json", "{\n\t\"ovenloom\": 1,\n\t\"event\": \"S\",\n\t\"kitchen\": {\"room\": 21}\n}")
+        .mistakes("it.json");
+
+    assertThat(said).contains("it.json:4:22: \"21\" is not a temperature");
+  }
+
+  @Test
+  void a_mistake_in_a_dish_of_its_own_is_shown_there() {
+    String said = new Desktop(folder)
+        .put("soup.yaml", "dish: Soup\nsteps:\n  - {do: stir, takes: 5}\n")
+        .mistakesIn(Desktop.SUPPER + "dishes: [{from: soup.yaml}]\n");
+
+    assertThat(said).startsWith("soup.yaml:3:23: \"5\" is not a time");
+  }
+
+  @Test
+  void what_is_misspelt_is_not_said_to_be_missing_too() {
+    String said = new Desktop(folder).mistakesIn(Desktop.SUPPER.replace("guests", "gests") + "dishes: []\n");
+
+    assertThat(said).contains("Did you mean \"guests\"?").doesNotContain("needs \"guests:\"");
+  }
+}
