@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** A number as cooks write it: {@code 3}, {@code 1.5}, {@code 2 1/2}, {@code 2½}, {@code 3/4}; never below nothing. */
 final class Figure {
 
-  private static final int MOST_DIGITS = 9;
+  static final int MOST_DIGITS = 9;
   private static final Map<Character, BigFraction> GLYPHS = Map.ofEntries(glyph('½', 1, 2), glyph('⅓', 1, 3),
       glyph('⅔', 2, 3), glyph('¼', 1, 4), glyph('¾', 3, 4), glyph('⅕', 1, 5), glyph('⅖', 2, 5),
       glyph('⅗', 3, 5),
@@ -59,7 +59,7 @@ final class Figure {
       return over(s, from, digits, s.digits());
     }
     BigFraction rest = fractionBehind(s);
-    return rest == null ? whole : whole.add(rest);
+    return rest == null ? null : whole.add(rest);
   }
 
   private static @Nullable BigFraction decimal(Scanner s, int from, String whole, String decimals) {
@@ -82,7 +82,7 @@ final class Figure {
         : BigFraction.of(Integer.parseInt(over), divisor);
   }
 
-  /** The 1/2 of 2 1/2, or nothing: the 2 may be followed by anything else. */
+  /** The 1/2 of 2 1/2, zero when something else follows the 2, or null when a fraction begins and comes to nothing. */
   private static @Nullable BigFraction fractionBehind(Scanner s) {
     int before = s.at();
     BigFraction glyph = glyph(s);
@@ -95,7 +95,7 @@ final class Figure {
       return over(s, before, over, s.digits());
     }
     s.backTo(before);
-    return null;
+    return BigFraction.ZERO;
   }
 
   private static @Nullable BigFraction glyph(Scanner s) {

@@ -41,13 +41,14 @@ final class Numerals {
     return BigDecimal.valueOf(value, places).stripTrailingZeros().toPlainString();
   }
 
-  /** As a decimal of at most six places, or null when it has none that is exact. */
+  /** As a decimal of at most six places and nine digits, or null when it has none that is exact. */
   static @Nullable String decimal(BigFraction value) {
     BigFraction scaled = value.multiply(BigInteger.TEN.pow(DECIMALS));
     if (!scaled.getDenominator().equals(BigInteger.ONE)) {
       return null;
     }
-    return new BigDecimal(scaled.getNumerator(), DECIMALS).stripTrailingZeros().toPlainString();
+    var decimal = new BigDecimal(scaled.getNumerator(), DECIMALS).stripTrailingZeros();
+    return decimal.precision() > Figure.MOST_DIGITS ? null : decimal.toPlainString();
   }
 
   /** As a whole number and a fraction, either left out when there is none of it: "2 1/2". */

@@ -19,7 +19,14 @@ public record Size(Length width, Length depth, @Nullable Length height) {
   private static final int SIDES = 3;
   private static final Reader<Size> READER = new Reader<>(
       "a size like \"55 x 38 cm\", \"9x13 in\" or \"50 x 35 x 20 cm\"", Size::understand, Size::written,
-      texts -> Guesses.spelling(Guesses.ending(texts, "cm", "in"), LengthUnit.WORDS));
+      Size::guesses);
+
+  /** Refuses a side of nothing. */
+  public Size {
+    if (isNothing(width) || isNothing(depth) || (height != null && isNothing(height))) {
+      throw new IllegalArgumentException("a side of nothing in " + width + ", " + depth + ", " + height);
+    }
+  }
 
   /** A size that says nothing of height. */
   public Size(Length width, Length depth) {
@@ -38,28 +45,29 @@ public record Size(Length width, Length depth, @Nullable Length height) {
     int from = s.at();
     var figures = new ArrayList<BigFraction>();
     LengthUnit unit = null;
+    LengthUnit last;
     do {
       BigFraction figure = Figure.read(s);
-      if (figure == null || figure.signum() == 0) {
+      if (figure == null) {
         return null;
       }
       figures.add(figure);
       int before = s.at();
-      LengthUnit written = s.unit(LengthUnit.WORDS);
-      if (written != null && unit != null && written != unit) {
+      last = s.unit(LengthUnit.WORDS);
+      if (last != null && unit != null && last != unit) {
         return s.refuse(before, "one unit for all sides");
       }
-      unit = written;
+      unit = last == null ? unit : last;
     } while (figures.size() < SIDES && s.take('x'));
-    return unit == null ? null : of(figures, unit, s, from);
+    return last == null ? null : of(figures, last, s, from);
   }
 
   private static @Nullable Size of(List<BigFraction> figures, LengthUnit unit, Scanner s, int from) {
     var sides = new ArrayList<Length>();
     for (BigFraction figure : figures) {
       Length side = unit.of(figure, s, from);
-      if (side == null) {
-        return null;
+      if (side == null || isNothing(side)) {
+        return s.refuse(from, null);
       }
       sides.add(side);
     }
@@ -68,6 +76,17 @@ public record Size(Length width, Length depth, @Nullable Length height) {
       case SIDES -> new Size(sides.get(0), sides.get(1), sides.get(2));
       default -> null;
     };
+  }
+
+  private static boolean isNothing(Length side) {
+    return side.micrometres() == 0;
+  }
+
+  private static List<String> guesses(List<String> texts) {
+    var guesses = new ArrayList<String>();
+    texts.forEach(text -> guesses.add(text.replaceFirst(" ?m$", " cm")));
+    guesses.addAll(Guesses.spelling(Guesses.ending(texts, "cm", "in"), LengthUnit.WORDS));
+    return guesses;
   }
 
   /** In one unit, the roundest: {@code 55 x 38 cm}, {@code 12 x 20 x 2 1/2 in}. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.jspecify.annotations.Nullable;
@@ -33,12 +34,17 @@ record Words<U>(Map<String, U> meanings) {
     return meanings.get(word);
   }
 
-  /** The words this may have been meant to be: any it begins if it is one letter, else those it is a slip of. */
+  /**
+   * The words this one may have been meant to be, none if it is one of them: any it begins if it is
+   * one letter, else those it is a slip of.
+   */
   List<String> near(String word) {
-    if (word.length() == 1) {
-      return meanings.keySet().stream().filter(w -> w.startsWith(word) && w.indexOf(' ') < 0).toList();
+    if (meanings.containsKey(word)) {
+      return List.of();
     }
-    return meanings.keySet().stream().filter(w -> isSlip(word, w)).toList();
+    Predicate<String> meant = word.length() == 1 ? w -> w.startsWith(word) && w.indexOf(' ') < 0
+        : w -> isSlip(word, w);
+    return meanings.keySet().stream().filter(meant).toList();
   }
 
   /** Same first letter, and one letter wrong in a long word or two changed about in any. */
