@@ -13,8 +13,9 @@ public final class Audit {
       new InTheCalendar(),
       new OnTime(),
       new BatchesInOrder(),
-      new Links()
-  // stays, keeps
+      new Links(),
+      new Stays(),
+      new Keeping()
   // clean vessels
   // set-points, one dial, warming and cooling, room inside, tags apart, the door
   // burners, appliances, landing, circuits, open
