@@ -15,11 +15,13 @@ public final class Audit {
       new BatchesInOrder(),
       new Links(),
       new Stays(),
-      new Keeping()
-  // clean vessels
-  // set-points, one dial, warming and cooling, room inside, tags apart, the door
-  // burners, appliances, landing, circuits, open
-  // hands, one thing at a time, someone there
+      new Keeping(),
+      // clean vessels
+      // set-points, one dial, warming and cooling, room inside, tags apart, the door
+      // burners, appliances, landing, circuits, open
+      new Hands(),
+      new OneThingAtATime(),
+      new SomeoneThere()
   // shelves, raw below
   // score
   );
