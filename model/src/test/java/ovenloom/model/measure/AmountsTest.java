@@ -30,7 +30,8 @@ class AmountsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"250 ml, 250000, 250 ml", "1.5 l, 1500000, 1.5 l", "1.5 L, 1500000, 1.5 l",
+  @CsvSource({"250 ml, 250000, 250 ml", "1000 ml, 1000000, 1 l", "0 ml, 0, 0 ml", "1.5 l, 1500000, 1.5 l",
+      "1.5 L, 1500000, 1.5 l",
       "2 dl, 200000, 200 ml",
       "5 cl, 50000, 50 ml", "1 tsp, 4929, 4.929 ml", "2 cups, 473176, 473.176 ml",
       "1000 l, 1000000000, 1000 l"})
@@ -39,7 +40,8 @@ class AmountsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"3 kW, 3000, 3 kW", "750 W, 750, 750 W", "750 watts, 750, 750 W", "2.4kw, 2400, 2.4 kW",
+  @CsvSource({"3 kW, 3000, 3 kW", "1000 W, 1000, 1 kW", "0 W, 0, 0 W", "750 W, 750, 750 W",
+      "750 watts, 750, 750 W", "2.4kw, 2400, 2.4 kW",
       "1250 W, 1250, 1.25 kW", "999 W, 999, 999 W", "0.5 W, 1, 1 W", "1000 kW, 1000000, 1000 kW"})
   void a_power_is_read_and_written_in_watts_or_kilowatts(String text, int watts, String written) {
     assertThat(good(Power.read(text))).isEqualTo(new Power(watts)).hasToString(written);

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PaceTest {
 
   @ParameterizedTest
-  @CsvSource({"10 min + 20 s a portion, 10, 10, 20", "20 s a portion, 0, 0, 20",
+  @CsvSource({"10 min + 20 s a portion, 10, 10, 20", "20 s a portion, 0, 0, 20", "20 S A PORTION, 0, 0, 20",
       "10-15 min + 2 min a portion, 10, 15, 120",
       "1/2 min per portion, 0, 0, 30", "1 min 30 s each portion, 0, 0, 90", "1 min/portion, 0, 0, 60",
       "1/7 min a portion, 0, 0, 9", "10 min+20 s a portion, 10, 10, 20", "1 day a portion, 0, 0, 86400",

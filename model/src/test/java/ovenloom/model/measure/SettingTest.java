@@ -39,7 +39,8 @@ class SettingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"350, 350, 350 F|350 C", "350 K, K, 350 F", "180 K, K, 180 C", "4, 4, gas 4|4 C",
+  @CsvSource({"350, 350, 350 F|350 C", "350 K, K, 350 F", "180 K, K, 180 C", "300 K, K, 300 C",
+      "301 K, K, 301 F", "4, 4, gas 4|4 C",
       "180°, 180°, 180 F|180 C",
       "350 degrees, 350 degrees, 350 F|350 C", "350 Farenheit, Farenheit, 350 F", "'3,50 F', '3,50', ''",
       "'350,0 F', '350,0', 350 F", "-20 C, -20 C, 20 C", "300 C 4, 4, ''", "350 F!, !, ''", "gas, gas, ''",

@@ -37,10 +37,12 @@ class WrittenFormsTest {
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
-  void every_whole_degree_fahrenheit_is_written_whole(long seed) {
-    int degrees = 32 + (int) seed * 5;
+  void a_degree_fahrenheit_is_written_with_the_decimals_it_was_given(long seed) {
+    long degrees = 32 + seed * 5;
 
-    assertThat(Setting.fahrenheit(degrees)).hasToString(degrees + " F");
+    for (String written : List.of(degrees + " F", degrees + ".3 F", degrees + ".07 F")) {
+      assertThat(good(Setting.read(written))).hasToString(written);
+    }
   }
 
   @ParameterizedTest(name = "seed {0}")
