@@ -21,9 +21,9 @@ public final class Audit {
       // burners, appliances, landing, circuits, open
       new Hands(),
       new OneThingAtATime(),
-      new SomeoneThere()
-  // shelves, raw below
-  // score
+      new SomeoneThere(),
+      // shelves, raw below
+      new Scored()
   );
 
   private Audit() {}

@@ -43,7 +43,7 @@ public final class Kitchens {
 
   private Kitchens() {}
 
-  static Kitchens aHomeKitchen() {
+  public static Kitchens aHomeKitchen() {
     return new Kitchens()
         .burner("large", BurnerSize.LARGE)
         .burner("medium", BurnerSize.MEDIUM)
@@ -61,25 +61,25 @@ public final class Kitchens {
   }
 
   /** Open only then. */
-  static Availability open(Stretch... hours) {
+  public static Availability open(Stretch... hours) {
     return new Availability(List.of(hours), List.of());
   }
 
   /** Open always, but for so many that are somebody else's then. */
-  static Availability taken(Stretch when, int count) {
+  public static Availability taken(Stretch when, int count) {
     return new Availability(List.of(), List.of(new Availability.Taken(when, count)));
   }
 
-  static Size cm(double width, double depth, double height) {
+  public static Size cm(double width, double depth, double height) {
     return new Size(Length.cm(width), Length.cm(depth), Length.cm(height));
   }
 
   /** A shelf of 50 x 36 x 20 cm. */
-  static Shelf aShelf(String name) {
+  public static Shelf aShelf(String name) {
     return aShelf(name, cm(50, 36, 20), Availability.ALWAYS);
   }
 
-  static Shelf aShelf(String name, Size size, Availability open) {
+  public static Shelf aShelf(String name, Size size, Availability open) {
     return new Shelf(name, size.width(), size.depth(), height(size), open);
   }
 
@@ -88,64 +88,64 @@ public final class Kitchens {
     return height == null ? Length.cm(0) : height;
   }
 
-  Kitchens landing(int vesselsInAll) {
+  public Kitchens landing(int vesselsInAll) {
     landing = vesselsInAll;
     return this;
   }
 
-  Kitchens gap(double cm) {
+  public Kitchens gap(double cm) {
     gap = Length.cm(cm);
     return this;
   }
 
   /** Instead of the one oven. */
-  Kitchens ovens(Ovens... all) {
+  public Kitchens ovens(Ovens... all) {
     ovens.clear();
     ovens.addAll(Arrays.asList(all));
     return this;
   }
 
-  Kitchens burner(String name, BurnerSize size) {
+  public Kitchens burner(String name, BurnerSize size) {
     return with(new Burner(name, size, BURNER, null, Availability.ALWAYS));
   }
 
-  Kitchens fridge(String name, Shelf... topDown) {
+  public Kitchens fridge(String name, Shelf... topDown) {
     return with(new Store(
         name, Store.Kind.FRIDGE, Temperature.celsius(4), List.of(topDown), Availability.ALWAYS));
   }
 
-  Kitchens freezer(String name, Shelf... topDown) {
+  public Kitchens freezer(String name, Shelf... topDown) {
     return with(new Store(
         name, Store.Kind.FREEZER, Temperature.celsius(-18), List.of(topDown), Availability.ALWAYS));
   }
 
-  Kitchens vessel(String name, int count, @Nullable Size size) {
+  public Kitchens vessel(String name, int count, @Nullable Size size) {
     return with(
         new Vessel(name, count, size, BurnerSize.SMALL, Vessel.WASH_MINUTES, Availability.ALWAYS));
   }
 
-  Kitchens appliance(String name, int count, int places) {
+  public Kitchens appliance(String name, int count, int places) {
     return with(new Appliance(name, count, places, new Power(500), null, Availability.ALWAYS));
   }
 
-  Kitchens circuit(String name, int watts) {
+  public Kitchens circuit(String name, int watts) {
     circuits.add(new Circuit(name, new Power(watts)));
     return this;
   }
 
-  Kitchens with(Burner burner) {
+  public Kitchens with(Burner burner) {
     return put(burners, Burner::name, burner);
   }
 
-  Kitchens with(Store store) {
+  public Kitchens with(Store store) {
     return put(stores, Store::name, store);
   }
 
-  Kitchens with(Vessel vessel) {
+  public Kitchens with(Vessel vessel) {
     return put(vessels, Vessel::name, vessel);
   }
 
-  Kitchens with(Appliance appliance) {
+  public Kitchens with(Appliance appliance) {
     return put(appliances, Appliance::name, appliance);
   }
 
@@ -155,7 +155,7 @@ public final class Kitchens {
     return this;
   }
 
-  Kitchen kitchen() {
+  public Kitchen kitchen() {
     return new Kitchen(Temperature.celsius(20), landing, gap, ovens.stream().map(Ovens::oven).toList(),
         burners, stores, vessels, appliances, circuits);
   }

@@ -8,7 +8,7 @@ import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.OvenLog.Doing;
 
 /** Oven logs for tests, in a still oven. */
-final class Logs {
+public final class Logs {
 
   private final String oven;
   private String mode = Oven.STILL;
@@ -19,25 +19,25 @@ final class Logs {
   }
 
   /** {@code aLog("oven").warming(230, "17:39", "18:00").at(230, "18:00", "18:30")}. */
-  static Logs aLog(String oven) {
+  public static Logs aLog(String oven) {
     return new Logs(oven);
   }
 
   /** From here on. */
-  Logs mode(String wanted) {
+  public Logs mode(String wanted) {
     mode = wanted;
     return this;
   }
 
-  Logs warming(int celsius, String from, String to) {
+  public Logs warming(int celsius, String from, String to) {
     return span(Doing.WARMING, celsius, from, to);
   }
 
-  Logs cooling(int celsius, String from, String to) {
+  public Logs cooling(int celsius, String from, String to) {
     return span(Doing.COOLING, celsius, from, to);
   }
 
-  Logs at(int celsius, String from, String to) {
+  public Logs at(int celsius, String from, String to) {
     return span(Doing.AT, celsius, from, to);
   }
 
@@ -46,7 +46,7 @@ final class Logs {
     return this;
   }
 
-  OvenLog log() {
+  public OvenLog log() {
     return new OvenLog(oven, spans);
   }
 }

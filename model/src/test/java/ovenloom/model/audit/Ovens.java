@@ -34,28 +34,28 @@ public final class Ovens {
     this.name = name;
   }
 
-  static Ovens anOven(String name) {
+  public static Ovens anOven(String name) {
     return new Ovens(name);
   }
 
   /** A rack of 55 x 38 cm. */
-  static Rack aRack(double clear) {
+  public static Rack aRack(double clear) {
     return new Rack(Length.cm(55), Length.cm(38), Length.cm(clear));
   }
 
-  Ovens dial(Setting lowest, Setting highest, int step) {
+  public Ovens dial(Setting lowest, Setting highest, int step) {
     dial = new Dial(lowest, highest, step);
     hold = lowest;
     return this;
   }
 
-  Ovens modes(String... all) {
+  public Ovens modes(String... all) {
     modes = List.of(all);
     return this;
   }
 
   /** So many racks with 15 cm above each. */
-  Ovens racks(int count) {
+  public Ovens racks(int count) {
     List<Rack> all = new ArrayList<>();
     for (int rack = 0; rack < count; rack++) {
       all.add(aRack(15));
@@ -64,22 +64,22 @@ public final class Ovens {
     return this;
   }
 
-  Ovens racks(Rack... fromTheBottomUp) {
+  public Ovens racks(Rack... fromTheBottomUp) {
     racks = List.of(fromTheBottomUp);
     return this;
   }
 
-  Ovens onCircuit(String wanted) {
+  public Ovens onCircuit(String wanted) {
     circuit = wanted;
     return this;
   }
 
-  Ovens open(Availability wanted) {
+  public Ovens open(Availability wanted) {
     open = wanted;
     return this;
   }
 
-  Oven oven() {
+  public Oven oven() {
     Warmth warmth = new Warmth(
         ROOM, Temperature.celsius(220), 20, Temperature.celsius(220), Temperature.celsius(120), 14);
     return new Oven(name, dial, modes, warmth, hold, racks, new Power(3000), new Power(1000), circuit, open);

@@ -15,7 +15,7 @@ import ovenloom.model.plan.Stay;
 import ovenloom.model.plan.Wash;
 
 /** Plans for tests, put together run by run; nothing is added that a test does not say. */
-final class Plans {
+public final class Plans {
 
   private static final Score NOT_COUNTED = new Score(0, Map.of(), Map.of(), 0, 0);
 
@@ -31,52 +31,52 @@ final class Plans {
     this.event = event;
   }
 
-  static Plans aPlanFor(Events event) {
+  public static Plans aPlanFor(Events event) {
     return new Plans(event.event());
   }
 
-  static Plans aPlanFor(Event event) {
+  public static Plans aPlanFor(Event event) {
     return new Plans(event);
   }
 
-  Plans with(Runs run) {
+  public Plans with(Runs run) {
     runs.add(run.run());
     return this;
   }
 
-  Plans with(Waits stay) {
+  public Plans with(Waits stay) {
     stays.add(stay.stay());
     return this;
   }
 
-  Plans with(Logs log) {
+  public Plans with(Logs log) {
     ovens.add(log.log());
     return this;
   }
 
-  Plans with(Spread layout) {
+  public Plans with(Spread layout) {
     layouts.add(layout);
     return this;
   }
 
   /** One cook washes so many from then on, for as long as the kitchen says. */
-  Plans wash(String vessel, int count, String from, String cook) {
+  public Plans wash(String vessel, int count, String from, String cook) {
     var kind = event.kitchen().vessel(vessel);
     int start = Clock.at(from);
     return with(new Wash(vessel, count, new Stretch(start, start + (kind == null ? 5 : kind.wash())), cook));
   }
 
-  Plans with(Wash wash) {
+  public Plans with(Wash wash) {
     washes.add(wash);
     return this;
   }
 
-  Plans score(Score wanted) {
+  public Plans score(Score wanted) {
     score = wanted;
     return this;
   }
 
-  Plan plan() {
+  public Plan plan() {
     runs.sort(Comparator.comparingInt(run -> run.when().from()));
     stays.sort(Comparator.comparingInt(Plans::start));
     washes.sort(Comparator.comparingInt(wash -> wash.when().from()));

@@ -16,7 +16,7 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.ShelfPlace;
 
 /** Runs for tests: batch 1 unless it says otherwise. */
-final class Runs {
+public final class Runs {
 
   private final String dish;
   private final String step;
@@ -37,61 +37,61 @@ final class Runs {
   }
 
   /** {@code aRun("bread", "bake", "18:00", 30)}: from then, for so many minutes. */
-  static Runs aRun(String dish, String step, String from, int minutes) {
+  public static Runs aRun(String dish, String step, String from, int minutes) {
     return aRun(dish, step, Clock.at(from), minutes);
   }
 
-  static Runs aRun(String dish, String step, int from, int minutes) {
+  public static Runs aRun(String dish, String step, int from, int minutes) {
     return new Runs(dish, step, new Stretch(from, from + minutes));
   }
 
-  Runs batch(int batch) {
+  public Runs batch(int batch) {
     return batches(batch, batch);
   }
 
-  Runs batches(int first, int last) {
+  public Runs batches(int first, int last) {
     batches = new Batches(first, last);
     return this;
   }
 
   /** One stage in the still oven, on the lowest rack. */
-  Runs oven(String name, int celsius) {
+  public Runs oven(String name, int celsius) {
     return oven(name, Setting.celsius(celsius));
   }
 
-  Runs oven(String name, Setting mark) {
+  public Runs oven(String name, Setting mark) {
     oven = name;
     stages.add(new Baking.StageRun(mark, when));
     return this;
   }
 
   /** Instead of the one stage. */
-  Runs stages(Baking.StageRun... all) {
+  public Runs stages(Baking.StageRun... all) {
     stages.clear();
     stages.addAll(Arrays.asList(all));
     return this;
   }
 
-  static Baking.StageRun aStage(int celsius, String from, String to) {
+  public static Baking.StageRun aStage(int celsius, String from, String to) {
     return new Baking.StageRun(Setting.celsius(celsius), Clock.between(from, to));
   }
 
-  Runs mode(String wanted) {
+  public Runs mode(String wanted) {
     mode = wanted;
     return this;
   }
 
-  Runs racks(Integer... all) {
+  public Runs racks(Integer... all) {
     racks = List.of(all);
     return this;
   }
 
-  Runs burners(String... all) {
+  public Runs burners(String... all) {
     burners = List.of(all);
     return this;
   }
 
-  Runs shelves(String store, String... names) {
+  public Runs shelves(String store, String... names) {
     for (String name : names) {
       shelves.add(new ShelfPlace(store, name));
     }
@@ -99,26 +99,26 @@ final class Runs {
   }
 
   /** In the first minute. */
-  Runs load(String cook) {
+  public Runs load(String cook) {
     return hands(Act.LOAD, when.from(), when.from() + 1, cook);
   }
 
   /** In the last minute. */
-  Runs unload(String cook) {
+  public Runs unload(String cook) {
     return hands(Act.UNLOAD, when.to() - 1, when.to(), cook);
   }
 
   /** From end to end. */
-  Runs work(String... cooks) {
+  public Runs work(String... cooks) {
     return hands(Act.WORK, when.from(), when.to(), cooks);
   }
 
-  Runs hands(Act act, int from, int to, String... cooks) {
+  public Runs hands(Act act, int from, int to, String... cooks) {
     hands.add(new HandsOn(act, new Stretch(from, to), List.of(cooks)));
     return this;
   }
 
-  Placement run() {
+  public Placement run() {
     Baking baking = oven == null ? null : new Baking(oven, mode, stages, racks, StartState.RESTED);
     return new Placement(dish, step, batches, when, baking, burners, shelves, hands);
   }

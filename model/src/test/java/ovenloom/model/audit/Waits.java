@@ -10,7 +10,7 @@ import ovenloom.model.plan.Stay;
 import ovenloom.model.plan.Where;
 
 /** Stays for tests: batch 1 unless it says otherwise, part after part. */
-final class Waits {
+public final class Waits {
 
   private final String dish;
   private final String step;
@@ -26,56 +26,56 @@ final class Waits {
   }
 
   /** {@code aStay("soup", "simmer", "17:00").counter("17:15").shelf("18:40", "fridge", "top")}. */
-  static Waits aStay(String dish, String step, String from) {
+  public static Waits aStay(String dish, String step, String from) {
     return aStay(dish, step, Clock.at(from));
   }
 
-  static Waits aStay(String dish, String step, int from) {
+  public static Waits aStay(String dish, String step, int from) {
     return new Waits(dish, step, from);
   }
 
-  Waits batch(int batch) {
+  public Waits batch(int batch) {
     return batches(batch, batch);
   }
 
-  Waits batches(int first, int last) {
+  public Waits batches(int first, int last) {
     batches = new Batches(first, last);
     return this;
   }
 
-  Waits counter(String until) {
+  public Waits counter(String until) {
     return in(new Where.Counter(), Clock.at(until));
   }
 
-  Waits shelf(String until, String store, String... shelves) {
+  public Waits shelf(String until, String store, String... shelves) {
     return in(new Where.OnShelf(store, List.of(shelves)), Clock.at(until));
   }
 
-  Waits oven(String until, String oven, int celsius) {
+  public Waits oven(String until, String oven, int celsius) {
     return in(new Where.InOven(oven, Setting.celsius(celsius)), Clock.at(until));
   }
 
-  Waits ovenThatIsOff(String until, String oven) {
+  public Waits ovenThatIsOff(String until, String oven) {
     return in(new Where.InOven(oven, null), Clock.at(until));
   }
 
-  Waits burners(String until, String... burners) {
+  public Waits burners(String until, String... burners) {
     return in(new Where.OnBurner(List.of(burners)), Clock.at(until));
   }
 
-  Waits in(Where where, int until) {
+  public Waits in(Where where, int until) {
     parts.add(new Stay.Part(where, new Stretch(from, until)));
     from = until;
     return this;
   }
 
   /** In the last minute. */
-  Waits unload(String cook) {
+  public Waits unload(String cook) {
     hands.add(new HandsOn(HandsOn.Act.UNLOAD, new Stretch(from - 1, from), List.of(cook)));
     return this;
   }
 
-  Stay stay() {
+  public Stay stay() {
     return new Stay(dish, step, batches, parts, hands);
   }
 }

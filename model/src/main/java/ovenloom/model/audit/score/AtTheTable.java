@@ -1,0 +1,134 @@
+package ovenloom.model.audit.score;
+
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.BatchLink;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Link;
+import ovenloom.model.plan.Placement;
+import ovenloom.model.plan.Stay;
+import ovenloom.model.plan.Where;
+
+/** What a hot dish loses on its way from the last heat to the table: minutes nobody needed and nothing kept it hot. */
+final class AtTheTable {
+
+  /** Minutes of each batch that count for nothing. */
+  private static final int FREE = 10;
+
+  private final Ledger plan;
+  private final Dish dish;
+  private final int batch;
+
+  private AtTheTable(Ledger plan, Dish dish, int batch) {
+    this.plan = plan;
+    this.dish = dish;
+    this.batch = batch;
+  }
+
+  /** By the name of every hot dish. */
+  static Map<String, Long> of(Ledger plan) {
+    Map<String, Long> lost = new TreeMap<>();
+    for (Dish dish : plan.event().dishes()) {
+      if (dish.food() && dish.arrives() == Arrives.HOT) {
+        long minutes = 0;
+        for (int batch = 1; batch <= dish.batches(); batch++) {
+          minutes += Math.max(0, new AtTheTable(plan, dish, batch).minutes() - FREE);
+        }
+        lost.put(dish.name(), minutes * dish.portionsInABatch());
+      }
+    }
+    return lost;
+  }
+
+  private long minutes() {
+    BatchStep step = lastHeat();
+    Placement run = step == null ? null : plan.run(step);
+    if (step == null || run == null) {
+      return 0;
+    }
+    int served = served();
+    long minutes = (long) served - run.when().to();
+    while (step != null) {
+      BatchStep next = next(step);
+      Placement after = next == null ? null : plan.run(next);
+      minutes -= keptHot(step, after == null ? served : after.when().from());
+      minutes -= next == null ? 0 : next.minutes();
+      step = next;
+    }
+    return minutes;
+  }
+
+  /** Of the batch's steps on an oven or burner the one that ends last. */
+  private @Nullable BatchStep lastHeat() {
+    BatchStep last = null;
+    int end = Integer.MIN_VALUE;
+    for (BatchStep step : plan.work().steps()) {
+      Placement run = plan.run(step);
+      if (isOurs(step) && step.step().cooks() && run != null && run.when().to() >= end) {
+        last = step;
+        end = run.when().to();
+      }
+    }
+    return last;
+  }
+
+  /** When the batch is served, or due where nobody serves it. */
+  private int served() {
+    return plan.work()
+        .steps()
+        .stream()
+        .filter(step -> isOurs(step) && step.step().serve())
+        .map(plan::run)
+        .filter(run -> run != null)
+        .mapToInt(run -> run.when().from())
+        .min()
+        .orElse(plan.event().due(dish, batch));
+  }
+
+  /** The next step on the batch's way to its serving or the table. */
+  private @Nullable BatchStep next(BatchStep step) {
+    for (BatchLink link : plan.work().outOf(step.index())) {
+      BatchStep to = plan.work().steps().get(link.to());
+      if (link.link().kind() == Link.Kind.FOOD && isOurs(to)) {
+        return to.step().serve() ? null : to;
+      }
+    }
+    return null;
+  }
+
+  private boolean isOurs(BatchStep step) {
+    return step.dish().name().equals(dish.name()) && step.batches().holds(batch);
+  }
+
+  private long keptHot(BatchStep step, int until) {
+    Placement run = plan.run(step);
+    Stay stay = plan.stay(step);
+    if (run == null || stay == null || until <= run.when().to()) {
+      return 0;
+    }
+    Stretch wait = new Stretch(run.when().to(), until);
+    long minutes = 0;
+    for (Stay.Part part : stay.parts()) {
+      Stretch shared = part.when().shared(wait);
+      minutes += shared != null && isHot(part.where()) ? shared.minutes() : 0;
+    }
+    return minutes;
+  }
+
+  private boolean isHot(Where where) {
+    return switch (where) {
+      case Where.Counter() -> false;
+      case Where.OnShelf shelf -> {
+        Store store = plan.event().kitchen().store(shelf.store());
+        yield store != null && !store.kind().isCold();
+      }
+      case Where.InOven oven -> true;
+      case Where.OnBurner burner -> true;
+    };
+  }
+}

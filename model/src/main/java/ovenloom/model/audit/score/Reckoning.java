@@ -1,0 +1,55 @@
+package ovenloom.model.audit.score;
+
+import java.util.EnumMap;
+import java.util.Map;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Wish;
+import ovenloom.model.plan.Placement;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Score;
+
+/** Counts a plan's score again. */
+public final class Reckoning {
+
+  private Reckoning() {}
+
+  /**
+   * The score of a plan, as its runs, stays, oven logs and washes tell it; what the plan says of it is not looked at.
+   *
+   * @return with no breaks, which the rules count, and no points for {@link Wish#STEADY}, which a plan alone cannot tell;
+   * a figure for every hot dish and every wish
+   */
+  public static Score of(Event event, Plan plan) {
+    Ledger ledger = Ledger.of(event, plan);
+    Map<Wish, Long> points = new EnumMap<>(Wish.class);
+    for (Wish wish : Wish.values()) {
+      points.put(wish, points(wish, ledger));
+    }
+    return Score.of(0, AtTheTable.of(ledger), points, event.wishes(), early(ledger));
+  }
+
+  private static long points(Wish wish, Ledger plan) {
+    return switch (wish) {
+      case FRESHNESS -> Freshness.points(plan);
+      case SETTING -> AsWritten.points(plan);
+      case CALM -> Calm.points(plan);
+      case DIAL -> DialTurns.points(plan);
+      case ENERGY -> Energy.points(plan);
+      case SESSIONS -> Sessions.points(plan);
+      case STEADY -> 0;
+    };
+  }
+
+  /** Minutes from the start of each run to its course, but for serving. */
+  private static long early(Ledger plan) {
+    long minutes = 0;
+    for (Placement run : plan.plan().placements()) {
+      BatchStep step = plan.stepOf(run);
+      if (step != null && !step.step().serve()) {
+        minutes += plan.event().courseOf(step.dish()).at() - run.when().from();
+      }
+    }
+    return minutes;
+  }
+}

@@ -1,0 +1,173 @@
+package ovenloom.model.audit.score;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ovenloom.model.audit.Dishes.aChore;
+import static ovenloom.model.audit.Dishes.aDish;
+import static ovenloom.model.audit.Events.aSupperOf;
+import static ovenloom.model.audit.Plans.aPlanFor;
+import static ovenloom.model.audit.Runs.aRun;
+import static ovenloom.model.audit.Steps.aStep;
+import static ovenloom.model.audit.Waits.aStay;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import ovenloom.model.audit.Plans;
+import ovenloom.model.audit.Waits;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.menu.Arrives;
+
+/** Supper for ten is at 19:00; the first ten minutes are free. */
+class AtTheTableTest {
+
+  @Test
+  void ten_minutes_from_the_oven_to_the_table_cost_nothing() {
+    assertThat(lost(pie("18:20"))).containsEntry("pie", 0L);
+  }
+
+  @Test
+  void the_eleventh_costs_one_for_each_of_ten_guests() {
+    assertThat(lost(pie("18:19"))).containsEntry("pie", 10L);
+    assertThat(lost(pie("18:00"))).containsEntry("pie", 200L);
+  }
+
+  @Test
+  void a_roast_that_must_rest_twenty_minutes_loses_nothing_by_them() {
+    var roast = aSupperOf(aDish("roast")
+        .step(aStep("bake").takes(30).bake(180))
+        .step(aStep("rest").takes(20).upTo(40)));
+
+    assertThat(lost(aPlanFor(roast)
+        .with(aRun("roast", "bake", "18:00", 30).oven("oven", 180))
+        .with(aRun("roast", "rest", "18:30", 20)))).as("30 less 20 less 10").containsEntry("roast", 0L);
+    assertThat(lost(aPlanFor(roast)
+        .with(aRun("roast", "bake", "17:50", 30).oven("oven", 180))
+        .with(aRun("roast", "rest", "18:20", 40)))).as("40 less the written 20 less 10")
+        .containsEntry("roast", 100L);
+  }
+
+  @Test
+  void waiting_in_the_cabinet_the_oven_or_on_a_low_burner_costs_nothing() {
+    assertThat(lost(pie("17:00").with(out().shelf("19:00", "cabinet", "upper")))).containsEntry("pie", 0L);
+    assertThat(lost(pie("17:00").with(out().oven("19:00", "oven", 80)))).containsEntry("pie", 0L);
+    assertThat(lost(pie("17:00").with(out().ovenThatIsOff("19:00", "oven")))).containsEntry("pie", 0L);
+    assertThat(lost(pie("17:00").with(out().burners("19:00", "small")))).containsEntry("pie", 0L);
+    assertThat(lost(pie("17:00").with(out().shelf("19:00", "fridge", "top")))).containsEntry("pie", 800L);
+    assertThat(lost(pie("17:00").with(out().counter("19:00")))).containsEntry("pie", 800L);
+  }
+
+  @Test
+  void waiting_hot_counts_after_every_step_on_the_way() {
+    var roast = aSupperOf(aDish("roast")
+        .step(aStep("bake").takes(30).bake(180))
+        .step(aStep("rest").takes(20)));
+
+    assertThat(lost(aPlanFor(roast)
+        .with(aRun("roast", "bake", "17:00", 30).oven("oven", 180))
+        .with(aRun("roast", "rest", "18:00", 20))
+        .with(aStay("roast", "bake", "17:30").counter("18:00"))
+        .with(aStay("roast", "rest", "18:20").shelf("19:00", "cabinet", "upper"))))
+        .as("90 less the rest of 20, less 40 in the cabinet, less 10")
+        .containsEntry("roast", 200L);
+  }
+
+  @Test
+  void what_is_served_is_hot_until_its_serving_begins() {
+    var roast = aSupperOf(aDish("roast")
+        .step(aStep("bake").takes(30).bake(180))
+        .step(aStep("carve").serve()));
+
+    assertThat(lost(aPlanFor(roast)
+        .with(aRun("roast", "bake", "18:25", 30).oven("oven", 180))
+        .with(aRun("roast", "carve", "19:03", 5)))).as("8 minutes").containsEntry("roast", 0L);
+    assertThat(lost(aPlanFor(roast)
+        .with(aRun("roast", "bake", "18:20", 30).oven("oven", 180))
+        .with(aRun("roast", "carve", "19:03", 5)))).as("13 minutes").containsEntry("roast", 30L);
+  }
+
+  @Test
+  void the_last_heat_is_what_ends_last() {
+    var stew = aSupperOf(aDish("stew")
+        .step(aStep("brown").burner(BurnerSize.SMALL))
+        .step(aStep("chop").first())
+        .step(aStep("braise").takes(30).bake(150).after("brown").after("chop")));
+
+    assertThat(lost(aPlanFor(stew)
+        .with(aRun("stew", "brown", "15:00", 10).burners("small"))
+        .with(aRun("stew", "chop", "18:00", 10))
+        .with(aRun("stew", "braise", "18:15", 30).oven("oven", 150)))).containsEntry("stew", 50L);
+  }
+
+  @Test
+  void each_batch_loses_for_its_own_portions() {
+    var pies = aSupperOf(aDish("pie").batches(2).step(aStep("bake").takes(30).bake(180)));
+
+    assertThat(lost(aPlanFor(pies)
+        .with(aRun("pie", "bake", "18:00", 30).batch(1).oven("oven", 180))
+        .with(aRun("pie", "bake", "18:20", 30).batch(2).oven("oven", 180))))
+        .as("30 less 10, for five")
+        .containsEntry("pie", 100L);
+  }
+
+  @Test
+  void what_is_cooked_once_counts_for_every_batch() {
+    var soup = aSupperOf(aDish("soup").batches(2)
+        .waves()
+        .step(aStep("simmer").once().burner(BurnerSize.SMALL))
+        .step(aStep("ladle").takes(2)));
+
+    assertThat(lost(aPlanFor(soup)
+        .with(aRun("soup", "simmer", "18:30", 10).batches(1, 2).burners("small"))
+        .with(aRun("soup", "ladle", "18:58", 2).batch(1))
+        .with(aRun("soup", "ladle", "19:03", 2).batch(2))
+        .with(aStay("soup", "simmer", "18:40").batches(1, 2).burners("19:03", "small"))
+        .with(aStay("soup", "ladle", "19:00").batch(2).counter("19:05"))))
+        .as("kept hot until each was ladled")
+        .containsEntry("soup", 0L);
+  }
+
+  @Test
+  void what_joins_alongside_and_what_another_dish_takes_is_not_its_way() {
+    var dinner = aSupperOf(
+        aDish("bird").step(aStep("roast").takes(60).bake(180)).step(aStep("rest").takes(20)),
+        aDish("gravy").step(aStep("make").takes(15).burner(BurnerSize.SMALL).uses("bird", "roast")));
+
+    assertThat(lost(aPlanFor(dinner)
+        .with(aRun("bird", "roast", "17:20", 60).oven("oven", 180))
+        .with(aRun("bird", "rest", "18:20", 20))
+        .with(aRun("gravy", "make", "18:45", 15).burners("small"))))
+        .containsEntry("bird", 100L)
+        .containsEntry("gravy", 0L);
+  }
+
+  @Test
+  void what_never_was_hot_what_arrives_cold_and_chores_lose_nothing() {
+    var supper = aSupperOf(
+        aDish("ham").step(aStep("slice")),
+        aDish("tart").arrives(Arrives.COOL).step(aStep("bake").takes(30).bake(180)),
+        aChore("towels").step(aStep("boil").burner(BurnerSize.LARGE)));
+
+    assertThat(lost(aPlanFor(supper)
+        .with(aRun("ham", "slice", "15:00", 10))
+        .with(aRun("tart", "bake", "15:00", 30).oven("oven", 180))
+        .with(aRun("towels", "boil", "15:00", 10).burners("large")))).containsExactly(Map.entry("ham", 0L));
+  }
+
+  @Test
+  void what_comes_late_loses_nothing_here() {
+    assertThat(lost(pie("19:30"))).containsEntry("pie", 0L);
+  }
+
+  private static Plans pie(String in) {
+    return aPlanFor(aSupperOf(aDish("pie").step(aStep("bake").takes(30).bake(180))))
+        .with(aRun("pie", "bake", in, 30).oven("oven", 180));
+  }
+
+  private static Waits out() {
+    return aStay("pie", "bake", "17:30");
+  }
+
+  private static Map<String, Long> lost(Plans plans) {
+    var plan = plans.plan();
+    return Reckoning.of(plan.event(), plan).atTheTable();
+  }
+}
