@@ -8,7 +8,6 @@ import ovenloom.model.kitchen.Level;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Parsed;
-import ovenloom.model.measure.Percent;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Need;
@@ -41,12 +40,12 @@ final class BakeReader {
     Integer unload = either(inside, step, "unload", Scalars::someMinutes);
     Length stands = step.read("stands", Length::read);
     Temperature core = step.read("core", Temperature::read);
-    Percent overcook = step.read("overcook", Percent::read, Percent.of(Need.Bake.OVERCOOK_PERCENT));
+    int overcook = step.read("overcook", Scalars::percent, Need.Bake.OVERCOOK_PERCENT);
     int shut = step.read("door shut", BakeReader::doorShut, 0);
     return stages.isEmpty() ? null
         : new Need.Bake(stages, level, stands, load == null ? 1 : load, unload == null ? 1 : unload, shut,
             core,
-            overcook.hundredths() / 100);
+            overcook);
   }
 
   private <T> @Nullable T either(Fields inside, Fields step, String key,

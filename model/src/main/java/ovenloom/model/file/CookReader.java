@@ -3,6 +3,7 @@ package ovenloom.model.file;
 import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Subject;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.measure.Stretch;
 
@@ -29,6 +30,9 @@ final class CookReader {
     List<Stretch> breaks = away == null ? List.of() : hours.hours(away);
     List<String> skills = cook.each("skills", desk::name);
     skills.forEach(skill -> desk.names().add(Names.Kind.SKILL, skill));
+    if (name != null) {
+      cook.standFor(Subject.cook(name), "name");
+    }
     return name == null ? null : new Cook(name, stretches, breaks, new HashSet<>(skills));
   }
 }

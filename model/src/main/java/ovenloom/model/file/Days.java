@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -15,6 +16,9 @@ import ovenloom.model.measure.Parsed;
 
 /** Days and times as people write them: "2 days before", "on the day", 2026-10-10, 18:30, 9:00-13:00. */
 record Days(Calendar calendar) {
+
+  /** How many days from the first course anything may be. */
+  static final int FARTHEST = 1000;
 
   private static final String DAY = "a day like \"2 days before\", \"day before\", \"on the day\" or \"2026-10-10\"";
   private static final String DATE_AND_TIME = "a date and a time like \"2026-10-10 18:30\"";
@@ -40,6 +44,9 @@ record Days(Calendar calendar) {
       default -> counted(words);
     };
     LocalDate date = day == null ? date(words) : day;
+    if (date != null && Math.abs(ChronoUnit.DAYS.between(calendar.day(), date)) > FARTHEST) {
+      return Scalars.bad(text, "a day at most " + FARTHEST + " days from the first course");
+    }
     if (date != null) {
       return new Parsed.Good<>(date);
     }

@@ -4,17 +4,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Part;
 import ovenloom.model.measure.Parsed;
 
 /**
  * Where one event is read: understands single values, knows the names, and keeps the mistakes. What is not understood is
  * null, and a mistake has been noted.
  */
-record Desk(Mistakes mistakes, Mistakes notes, Names names) {
+record Desk(Mistakes mistakes, Mistakes notes, Names names, Register register) {
 
   Desk() {
-    this(new Mistakes(), new Mistakes(), new Names());
+    this(new Mistakes(), new Mistakes(), new Names(), new Register());
+  }
+
+  /** A part of the event, which is sound if nothing was wrong with it. */
+  <T> T part(Part part, Supplier<T> reading) {
+    int before = mistakes.count();
+    T read = reading.get();
+    if (mistakes.count() > before) {
+      register.spoil(part);
+    }
+    return read;
   }
 
   void mistake(Place place, Fault fault) {

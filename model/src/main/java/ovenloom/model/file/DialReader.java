@@ -13,6 +13,8 @@ final class DialReader {
   private static final String DIAL = "a dial like \"60 C to 260 C\", \"150 F to 500 F\" or \"gas 1/2 to gas 9\"";
   private static final Setting LOWEST = Setting.celsius(50);
   private static final Setting HIGHEST = Setting.celsius(250);
+  /** Hotter than any oven people cook in. */
+  private static final Temperature HOTTEST = Temperature.celsius(600);
   private static final Temperature HOLD = Temperature.celsius(80);
 
   private record Ends(Setting lowest, Setting highest) {}
@@ -69,7 +71,8 @@ final class DialReader {
     Setting highest = setting(ends[1]);
     boolean dial = lowest != null && highest != null && lowest.unit() == highest.unit()
         && lowest.temperature().compareTo(highest.temperature()) < 0;
-    return dial && lowest != null && highest != null ? new Parsed.Good<>(new Ends(lowest, highest))
+    boolean real = highest != null && highest.temperature().compareTo(HOTTEST) <= 0;
+    return dial && real && lowest != null && highest != null ? new Parsed.Good<>(new Ends(lowest, highest))
         : Scalars.bad(text, DIAL);
   }
 

@@ -1,5 +1,6 @@
 package ovenloom.model.file;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,9 +9,9 @@ import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Subject;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.measure.Parsed;
-import ovenloom.model.measure.Percent;
 import ovenloom.model.measure.Quantity;
 import ovenloom.model.measure.Unit;
 import ovenloom.model.menu.Arrives;
@@ -24,6 +25,9 @@ final class DishReader {
   static final Keys DISH = Keys.of("a dish", "dish", "course", "portions", "portions a guest", "spare", "for",
       "arrives",
       "tags", "waves", "served over", "best for", "ingredients", "food", "steps", "from");
+
+  private static final BigInteger FINEST = BigInteger.valueOf(8);
+  private static final BigFraction MOST = BigFraction.of(20);
 
   private final Desk desk;
   private final List<Course> courses;
@@ -76,12 +80,15 @@ final class DishReader {
   }
 
   private @Nullable Dish dish(Written written) {
+    int mistakes = desk.mistakes().count();
     Fields dish = desk.fields(written, DISH);
     String name = dish.takeNeeded("dish", named -> desk.newName(named, Names.Kind.DISH));
     boolean food = dish.read("food", Scalars::yesOrNo, true);
     Dish.Servings servings = servings(dish);
-    List<Step> steps = steps(dish, name == null ? "" : name, food, servings);
     String course = course(dish);
+    Integer servedOver = dish.read("served over", Scalars::minutes);
+    boolean spoilt = desk.mistakes().count() > mistakes;
+    List<Step> steps = steps(dish, name == null ? "" : name, food, servings);
     boolean cooks = food && steps.stream().anyMatch(Step::cooks);
     Arrives arrives = dish.read("arrives", Scalars.oneOf(Arrives.class), cooks ? Arrives.HOT : Arrives.COOL);
     List<String> tags = dish.each("tags", desk::name)
@@ -89,29 +96,40 @@ final class DishReader {
         .map(tag -> tag.toLowerCase(Locale.ROOT))
         .toList();
     boolean waves = dish.yes("waves");
-    Integer servedOver = dish.read("served over", Scalars::minutes);
     Integer bestFor = dish.read("best for", Scalars::minutes);
     Map<String, Quantity> ingredients = ingredients(dish);
-    return name == null || course == null || steps.isEmpty() ? null
-        : new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, ingredients,
-            steps);
+    if (name == null || steps.isEmpty()) {
+      return null;
+    }
+    dish.standFor(Subject.dish(name), "dish");
+    if (spoilt) {
+      desk.register().spoil(Subject.dish(name));
+    }
+    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, ingredients,
+        steps);
   }
 
-  private @Nullable String course(Fields dish) {
+  /** Some course where its own cannot be read. */
+  private String course(Fields dish) {
     Written written = dish.value("course");
     if (written == null && courses.size() == 1) {
       return courses.getFirst().name();
     }
     Written needed = dish.needed("course");
-    return needed == null ? null : desk.reference(needed, Names.Kind.COURSE);
+    String course = needed == null ? null : desk.reference(needed, Names.Kind.COURSE);
+    return course != null ? course : courses.isEmpty() ? "" : courses.getFirst().name();
   }
 
   private Dish.Servings servings(Fields dish) {
     return new Dish.Servings(
         dish.read("for", Scalars::count, guests),
         dish.read("portions a guest", DishReader::portions, Fraction.ONE),
-        dish.read("spare", Percent::read, Percent.of(0)).hundredths() / 100,
+        dish.read("spare", DishReader::spare, 0),
         dish.read("portions", Scalars::count));
+  }
+
+  private static Parsed<Integer> spare(String text) {
+    return Scalars.checked(Scalars.percent(text), text, n -> n <= 100 ? n : null, "at most 100 %");
   }
 
   private static Parsed<Fraction> portions(String text) {
@@ -121,7 +139,7 @@ final class DishReader {
 
   private static @Nullable Fraction fraction(Quantity quantity) {
     BigFraction amount = quantity.amount();
-    boolean small = amount.getDenominator().bitLength() < 8 && amount.getNumerator().bitLength() < 15;
+    boolean small = amount.getDenominator().compareTo(FINEST) <= 0 && amount.compareTo(MOST) <= 0;
     boolean some = amount.signum() > 0 && quantity.unit() == Unit.PIECE && quantity.counted() == null;
     return small && some
         ? Fraction.of(amount.getNumerator().intValueExact(), amount.getDenominator().intValueExact()) : null;
@@ -142,7 +160,7 @@ final class DishReader {
   }
 
   private List<Step> steps(Fields dish, String name, boolean food, Dish.Servings servings) {
-    StepReader reader = new StepReader(desk, new KeepsReader(desk, kitchen),
+    StepReader reader = new StepReader(desk, name, new KeepsReader(desk, kitchen),
         new LinksReader(desk, names, name, food), servings);
     Written written = dish.needed("steps");
     List<Step> steps = new ArrayList<>();

@@ -11,6 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Part;
+import ovenloom.model.check.Subject;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.measure.Calendar;
@@ -31,22 +33,29 @@ final class EventReader {
   static final Keys COURSE = Keys.of("a course", "name", "at", "served over");
   static final Keys CALENDAR = Keys.of("the calendar", "from");
 
+  /** How many steps an event may have, each counted once for each batch. */
+  static final int MOST_RUNS = 5_000;
+
   private static final String VERSION = "1";
   private static final Set<String> RULES = Set.of("us-home", "us-service", "uk");
   /** So that the rest of a file whose courses are wrong can be read all the same. */
   private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);
 
-  private record Sitting(String name, LocalDateTime at, int servedOver) {}
+  private record Sitting(String name, LocalDateTime at, int servedOver, Place place) {}
 
   private final Desk desk;
   private final Includes includes;
+  private final List<Sitting> sittings = new ArrayList<>();
 
   EventReader(Desk desk, Includes includes) {
     this.desk = desk;
     this.includes = includes;
   }
 
-  /** The event, or null where anything is wrong. */
+  /**
+   * The event, or as much of it as was understood; null where that is too little to look at. It is to be used only if there
+   * are no mistakes on the desk.
+   */
   @Nullable
   Event event(Written written, @Nullable Integer forSoMany) {
     Fields event = desk.fields(written, EVENT);
@@ -54,34 +63,52 @@ final class EventReader {
       return null;
     }
     String name = event.takeNeeded("event", desk::name);
-    Integer guests = forSoMany == null ? event.needed("guests", Scalars::count) : forSoMany;
-    String rules = event.read("rules", EventReader::rules);
-    ZoneId zone = event.read("zone", Days::zone);
-    List<Sitting> sittings = event.eachNeeded("courses", this::sitting);
-    Days days = new Days(new Calendar(day(sittings), zone));
+    Days days = desk.part(Part.COURSES, () -> days(event));
+    Integer guests = desk.part(Part.MENU, () -> guests(event, forSoMany));
     HoursReader hours = new HoursReader(desk, days);
-    List<Course> courses = courses(sittings, days.calendar());
-    List<Cook> cooks = event.eachNeeded("cooks", new CookReader(desk, hours)::cook);
-    Written place = event.value("kitchen");
-    Kitchen kitchen = new KitchenReader(desk, hours)
-        .kitchen(place == null ? includes.home() : includes.filledIn(place));
-    List<Dish> dishes = dishes(event, courses, kitchen, guests == null ? 1 : guests);
-    int from = from(event, days, cooks);
+    List<Course> courses = desk.part(Part.COURSES, () -> courses(days.calendar()));
+    List<Cook> cooks = desk.part(Part.COOKS,
+        () -> event.eachNeeded("cooks", new CookReader(desk, hours)::cook));
+    Kitchen kitchen = desk.part(Part.KITCHEN, () -> kitchen(event, hours));
+    List<Dish> dishes = desk.part(Part.MENU, () -> dishes(event, courses, kitchen, guests));
+    int from = desk.part(Part.COOKS, () -> from(event, days, cooks));
     int clock = event.read("clock", Scalars::someMinutes, Event.CLOCK);
+    String rules = event.read("rules", EventReader::rules);
     List<Event.Apart> apart = event.each("apart", this::apart);
     Wishes wishes = event.take("wishes", this::wishes);
-    if (!desk.mistakes().none() || name == null || guests == null) {
-      return null;
-    }
-    return new Event(name, rules, guests, days.calendar(), from, clock, courses, kitchen, cooks, dishes,
+    return new Event(name == null ? "" : name, rules, guests, days.calendar(), from, clock, courses, kitchen,
+        cooks, dishes,
         apart, wishes == null ? Wishes.EVEN : wishes);
+  }
+
+  private Days days(Fields event) {
+    ZoneId zone = event.read("zone", Days::zone);
+    sittings.addAll(event.eachNeeded("courses", this::sitting));
+    return new Days(new Calendar(day(sittings), zone));
+  }
+
+  private static int guests(Fields event, @Nullable Integer forSoMany) {
+    Integer written = forSoMany == null ? event.needed("guests", Scalars::count)
+        : event.read("guests", Scalars::count);
+    Integer guests = forSoMany == null ? written : forSoMany;
+    return guests == null ? 1 : guests;
+  }
+
+  private Kitchen kitchen(Fields event, HoursReader hours) {
+    Written place = event.value("kitchen");
+    return new KitchenReader(desk, hours).kitchen(place == null ? includes.home() : includes.filledIn(place));
   }
 
   private List<Dish> dishes(Fields event, List<Course> courses, Kitchen kitchen, int guests) {
     Written written = event.needed("dishes");
     List<Written> all = written == null ? List.of()
         : desk.items(written).stream().map(includes::filledIn).toList();
-    return new DishReader(desk, courses, kitchen, guests).dishes(all);
+    List<Dish> dishes = new DishReader(desk, courses, kitchen, guests).dishes(all);
+    long runs = dishes.stream().mapToLong(dish -> (long) dish.batches() * dish.steps().size()).sum();
+    if (runs > MOST_RUNS) {
+      desk.mistake(event.placeOf("dishes"), new Fault.TooMuch("steps, each counted once a batch", MOST_RUNS));
+    }
+    return dishes;
   }
 
   private static Parsed<String> version(String text) {
@@ -99,7 +126,11 @@ final class EventReader {
     String name = course.takeNeeded("name", named -> desk.newName(named, Names.Kind.COURSE));
     LocalDateTime at = course.needed("at", Days::moment);
     int servedOver = course.read("served over", Scalars::minutes, 0);
-    return name == null || at == null ? null : new Sitting(name, at, servedOver);
+    if (name == null || at == null) {
+      return null;
+    }
+    course.standFor(Subject.course(name), "name");
+    return new Sitting(name, at, servedOver, course.placeOf("at"));
   }
 
   private static LocalDate day(List<Sitting> sittings) {
@@ -110,10 +141,18 @@ final class EventReader {
         .orElse(SOME_DAY);
   }
 
-  private static List<Course> courses(List<Sitting> sittings, Calendar calendar) {
-    return sittings.stream()
-        .map(s -> new Course(s.name(), calendar.minuteOf(s.at()), s.servedOver()))
-        .toList();
+  private List<Course> courses(Calendar calendar) {
+    List<Course> courses = new ArrayList<>();
+    for (Sitting sitting : sittings) {
+      if (sitting.at().toLocalDate().isAfter(calendar.day().plusDays(Days.FARTHEST))) {
+        desk.contradiction(sitting.place(),
+            "this course is more than " + Days.FARTHEST + " days after the first",
+            "courses of one event");
+      } else {
+        courses.add(new Course(sitting.name(), calendar.minuteOf(sitting.at()), sitting.servedOver()));
+      }
+    }
+    return courses;
   }
 
   /** The first hour of any cook, unless the file says. */

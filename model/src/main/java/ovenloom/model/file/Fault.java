@@ -2,6 +2,7 @@ package ovenloom.model.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Trouble;
 
 /** What is wrong, as data; the words are chosen where it is printed. */
 public sealed interface Fault {
@@ -102,16 +103,19 @@ public sealed interface Fault {
   record TooMuch(String what, int limit) implements Fault {}
 
   /** A file that may not be, or cannot be, read. */
-  record NoSuchFile(String written, Trouble trouble) implements Fault {}
+  record NoSuchFile(String written, Obstacle obstacle) implements Fault {}
 
   /** Why a file is not read. */
-  enum Trouble {
+  enum Obstacle {
     MISSING,
     UNREADABLE,
     NOT_TEXT,
     OUTSIDE,
     CIRCLE
   }
+
+  /** Something that was understood and cannot be. */
+  record Impossible(Trouble trouble) implements Fault {}
 
   /**
    * Something that contradicts itself or what else is in the file.

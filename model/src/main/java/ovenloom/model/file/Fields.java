@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Subject;
 import ovenloom.model.measure.Parsed;
 
 /** The keys of one thing, taken one by one; a key that nobody could ask for is a mistake. */
@@ -34,6 +35,19 @@ final class Fields {
       desk.mistake(key.place(), new Fault.UnknownKey(key.text(), keys.of(), nearest, keys.names()));
       if (nearest != null) {
         misspelt.add(nearest);
+      }
+    }
+  }
+
+  /** Notes where all of this stands, for what is found out later; as a whole it is called by one of its keys. */
+  void standFor(Subject subject, String name) {
+    desk.register().stands(subject, placeOf(name));
+    for (Written.Entry entry : written.entries()) {
+      Subject part = subject.key(entry.key().text());
+      desk.register().stands(part, entry.value().place());
+      if (entry.value() instanceof Written.Keyed inside) {
+        inside.entries()
+            .forEach(each -> desk.register().stands(part.key(each.key().text()), each.key().place()));
       }
     }
   }

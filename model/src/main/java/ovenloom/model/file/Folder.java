@@ -51,7 +51,7 @@ final class Folder {
       Path file = folder == null ? Path.of(written) : folder.resolve(written);
       return open(file, written, null);
     } catch (InvalidPathException e) {
-      return new Opened.Shut(new Fault.NoSuchFile(written, Fault.Trouble.MISSING));
+      return new Opened.Shut(new Fault.NoSuchFile(written, Fault.Obstacle.MISSING));
     }
   }
 
@@ -64,14 +64,14 @@ final class Folder {
   Opened open(Path file, String written, @Nullable String called) {
     try {
       if (called == null && !file.normalize().startsWith(root)) {
-        return shut(written, Fault.Trouble.OUTSIDE);
+        return shut(written, Fault.Obstacle.OUTSIDE);
       }
       Path real = file.toRealPath();
       if (!real.startsWith(root)) {
-        return shut(written, Fault.Trouble.OUTSIDE);
+        return shut(written, Fault.Obstacle.OUTSIDE);
       }
       if (!Files.isRegularFile(real)) {
-        return shut(written, Fault.Trouble.UNREADABLE);
+        return shut(written, Fault.Obstacle.UNREADABLE);
       }
       if (Files.size(real) > MOST_BYTES) {
         return new Opened.Shut(new Fault.TooMuch("bytes", MOST_BYTES));
@@ -79,9 +79,9 @@ final class Folder {
       return digests.size() >= MOST_FILES ? new Opened.Shut(new Fault.TooMuch("files", MOST_FILES))
           : read(real, called == null ? relative(real) : called);
     } catch (CharacterCodingException e) {
-      return shut(written, Fault.Trouble.NOT_TEXT);
+      return shut(written, Fault.Obstacle.NOT_TEXT);
     } catch (IOException e) {
-      return shut(written, Files.exists(file) ? Fault.Trouble.UNREADABLE : Fault.Trouble.MISSING);
+      return shut(written, Files.exists(file) ? Fault.Obstacle.UNREADABLE : Fault.Obstacle.MISSING);
     }
   }
 
@@ -100,7 +100,7 @@ final class Folder {
     return new Opened.Open(new Sheet(called, real, text.startsWith("\ufeff") ? text.substring(1) : text));
   }
 
-  private static Opened shut(String written, Fault.Trouble trouble) {
+  private static Opened shut(String written, Fault.Obstacle trouble) {
     return new Opened.Shut(new Fault.NoSuchFile(written, trouble));
   }
 

@@ -11,6 +11,7 @@ final class HandsReader {
 
   static final Keys HANDS = Keys.of("hands", "first", "last", "at", "every", "for", "sharp", "cooks",
       "skill");
+  private static final int MOST_MOMENTS = 200;
   private static final String THROUGHOUT = "throughout";
 
   private final Desk desk;
@@ -91,6 +92,12 @@ final class HandsReader {
     List<Need.Moment> moments = new ArrayList<>();
     if (every != null && lasting != null) {
       inside(fields, "every", every + lasting);
+      if (minutes / every > MOST_MOMENTS) {
+        desk.contradiction(fields.placeOf("every"),
+            "hands every " + every + " min are more than " + MOST_MOMENTS + " times",
+            "fewer, or \"throughout\"");
+        return moments;
+      }
       for (int at = every; at + lasting <= minutes; at += every) {
         moments.add(new Need.Moment.At(at, lasting, sharp));
       }

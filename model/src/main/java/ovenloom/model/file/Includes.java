@@ -87,7 +87,7 @@ final class Includes {
       }
       case Folder.Opened.Open(Sheet sheet) when sheet.path().equals(here.path())
           || within.contains(sheet.path()) -> {
-        desk.mistake(name.place(), new Fault.NoSuchFile(name.text(), Fault.Trouble.CIRCLE));
+        desk.mistake(name.place(), new Fault.NoSuchFile(name.text(), Fault.Obstacle.CIRCLE));
         yield null;
       }
       case Folder.Opened.Open(Sheet sheet) -> included(name, sheet, within);

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Trouble;
 
 /**
  * Puts a mistake into words: what it is, the line with a mark under it, and what to do next.
@@ -23,7 +24,7 @@ public final class MistakeText {
   private static final int LONGEST_VALUE = 80;
 
   /** What is wrong, and what to do about it; nothing where there is nothing to say. */
-  private record Said(String what, String next) {}
+  record Said(String what, String next) {}
 
   private MistakeText() {}
 
@@ -49,7 +50,8 @@ public final class MistakeText {
       return "";
     }
     int at = Math.max(indent, Math.min(place.column() - 1, line.length));
-    int from = at - indent > LONGEST_LINE / 2 ? at - LONGEST_LINE / 2 : indent;
+    boolean fits = line.length - indent <= LONGEST_LINE;
+    int from = fits ? indent : Math.max(indent, at - LONGEST_LINE / 2);
     int to = Math.min(line.length, from + LONGEST_LINE);
     int length = Math.max(1, Math.min(place.length(), to - at));
     return "\n    " + visible(new String(line, from, to - from)) + "\n    " + " ".repeat(at - from)
@@ -92,7 +94,8 @@ public final class MistakeText {
             + "name it with \"from:\".");
       case Fault.TooMuch(String what, int limit) ->
         new Said("more than " + limit + " " + what, "A file may hold at most " + limit + ".");
-      case Fault.NoSuchFile(String written, Fault.Trouble trouble) -> noSuchFile(written, trouble);
+      case Fault.NoSuchFile(String written, Fault.Obstacle trouble) -> noSuchFile(written, trouble);
+      case Fault.Impossible(Trouble trouble) -> TroubleText.say(trouble);
       case Fault.Contradiction(String what, String expected) -> new Said(what, "Expected " + expected + ".");
     };
   }
@@ -141,7 +144,7 @@ public final class MistakeText {
     };
   }
 
-  private static Said noSuchFile(String written, Fault.Trouble trouble) {
+  private static Said noSuchFile(String written, Fault.Obstacle trouble) {
     return switch (trouble) {
       case MISSING ->
         new Said("there is no file " + quoted(written), "");
@@ -175,7 +178,7 @@ public final class MistakeText {
     };
   }
 
-  private static String quoted(String text) {
+  static String quoted(String text) {
     String shown = text.codePointCount(0, text.length()) <= LONGEST_VALUE ? text
         : text.substring(0, text.offsetByCodePoints(0, LONGEST_VALUE)) + "...";
     return "\"" + visible(shown) + "\"";

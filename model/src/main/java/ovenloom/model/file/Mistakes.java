@@ -20,6 +20,10 @@ final class Mistakes {
     return found.isEmpty();
   }
 
+  int count() {
+    return found.values().stream().mapToInt(Set::size).sum();
+  }
+
   List<Mistake> all() {
     List<Mistake> all = new ArrayList<>();
     found.forEach((place, faults) -> faults.forEach(fault -> all.add(new Mistake(place, fault))));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Subject;
 import ovenloom.model.kitchen.Dial;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Rack;
@@ -50,6 +51,9 @@ final class OvenReader {
     String circuit = oven.take("circuit", c -> desk.reference(c, Names.Kind.CIRCUIT));
     var open = hours.availability(oven);
     List<String> modes = modes(oven);
+    if (name != null) {
+      oven.standFor(Subject.oven(name), "name");
+    }
     return name == null || racks.isEmpty() ? null
         : new Oven(name, dial, modes, warmth, hold, racks, heating, holding, circuit, open);
   }

@@ -28,12 +28,15 @@ public final class ProblemFile {
     } catch (IOException e) {
       Place place = new Place(file.toString(), 1, 1, "", 1);
       return new Reading.Mistaken<>(
-          List.of(new Mistake(place, new Fault.NoSuchFile(root.toString(), Fault.Trouble.MISSING))));
+          List.of(new Mistake(place, new Fault.NoSuchFile(root.toString(), Fault.Obstacle.MISSING))));
     }
     Includes includes = new Includes(folder, desk);
     Written written = includes.first(file);
     Event event = written == null ? null : new EventReader(desk, includes).event(written, guests);
-    return event == null ? new Reading.Mistaken<>(desk.mistakes().all())
+    if (written != null && event != null) {
+      SecondLook.at(event, desk, written.place());
+    }
+    return event == null || !desk.mistakes().none() ? new Reading.Mistaken<>(desk.mistakes().all())
         : new Reading.Understood<>(event, folder.sources(), desk.notes().all());
   }
 }

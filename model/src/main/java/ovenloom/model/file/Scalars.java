@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.measure.Parsed;
+import ovenloom.model.measure.Percent;
 import ovenloom.model.measure.Range;
 
 /** Texts that are no measures: counts, yes and no, one of a few words; and measures of which only some will do. */
@@ -47,6 +48,13 @@ final class Scalars {
   /** At least a minute. */
   static Parsed<Integer> someMinutes(String text) {
     return checked(minutes(text), text, minutes -> minutes > 0 ? minutes : null, "at least a minute");
+  }
+
+  /** Whole per cents. */
+  static Parsed<Integer> percent(String text) {
+    return checked(Percent.read(text), text,
+        read -> read.hundredths() % 100 == 0 ? read.hundredths() / 100 : null,
+        "whole per cents like \"5 %\"");
   }
 
   /** One of these, written as people write them: small, with spaces. */

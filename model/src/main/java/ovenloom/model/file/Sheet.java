@@ -26,7 +26,7 @@ record Sheet(String name, Path path, String text, List<String> lines) {
 
   /** From one mark to another, or to the end of the line where the other is on a later one. */
   Place between(Mark from, Mark to) {
-    int rest = length(line(from.getLine())) - from.getColumn();
+    int rest = length(line(from.getLine()).stripTrailing()) - from.getColumn();
     int length = from.getLine() == to.getLine() ? to.getColumn() - from.getColumn() : rest;
     return place(from.getLine(), from.getColumn(), length);
   }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Subject;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.measure.Pace;
+import ovenloom.model.measure.Range;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Keeps;
@@ -25,13 +27,18 @@ final class StepReader {
       "in", "cold", "hot", "hands", "cooks", "skill", "keeps", "after", "uses", "alongside", "order only",
       "starts");
 
+  /** A year, minutes. */
+  private static final int LONGEST = 366 * 24 * 60;
+
   private final Desk desk;
+  private final String dish;
   private final KeepsReader keeps;
   private final LinksReader links;
   private final Dish.Servings servings;
 
-  StepReader(Desk desk, KeepsReader keeps, LinksReader links, Dish.Servings servings) {
+  StepReader(Desk desk, String dish, KeepsReader keeps, LinksReader links, Dish.Servings servings) {
     this.desk = desk;
+    this.dish = dish;
     this.keeps = keeps;
     this.links = links;
     this.servings = servings;
@@ -44,12 +51,25 @@ final class StepReader {
    */
   @Nullable
   Step step(Written written, @Nullable String before) {
-    Fields step = desk.fields(written, STEP);
+    int mistakes = desk.mistakes().count();
+    Fields fields = desk.fields(written, STEP);
+    Step step = step(fields, before);
+    if (step != null) {
+      Subject subject = Subject.step(dish, step.name());
+      fields.standFor(subject, "do");
+      if (desk.mistakes().count() > mistakes) {
+        desk.register().spoil(subject);
+      }
+    }
+    return step;
+  }
+
+  private @Nullable Step step(Fields step, @Nullable String before) {
     String name = step.takeNeeded("do", desk::name);
-    Pace pace = step.needed("takes", Pace::read);
+    Pace pace = pace(step);
     Integer upTo = step.read("up to", Scalars::someMinutes);
     boolean once = step.yes("once");
-    List<Need> needs = needs(step, pace == null ? 0 : pace.minutesFor(portions(once)).most());
+    List<Need> needs = needs(step, pace.minutesFor(portions(once)).most());
     List<Link> after = links.links(step, before);
     Keeps kept = step.take("keeps", keeps::keeps);
     Step.Together together = new Step.Together(step.read("together", Scalars::count, 1),
@@ -57,9 +77,25 @@ final class StepReader {
     StartState starts = step.read("starts", Scalars.oneOf(StartState.class));
     boolean serve = step.yes("serve");
     boolean unattended = step.yes("unattended");
-    return name == null || pace == null ? null
+    return name == null ? null
         : new Step(name, new Takes(pace, upTo), once, serve, unattended, together, needs, after, kept,
             starts);
+  }
+
+  /** Some pace where it cannot be read, so that the rest of the step can. */
+  private Pace pace(Fields step) {
+    Pace pace = step.needed("takes", Pace::read);
+    if (pace == null) {
+      return Pace.steady(Range.exactly(LONGEST));
+    }
+    long minutes = pace.most() + (long) portions(true) * pace.secondsAPortion() / 60;
+    if (minutes > LONGEST) {
+      desk.contradiction(step.placeOf("takes"),
+          "this takes longer than a year for " + portions(true) + " portions",
+          "less a portion");
+      return Pace.steady(Range.exactly(LONGEST));
+    }
+    return pace;
   }
 
   private int portions(boolean once) {
@@ -100,6 +136,10 @@ final class StepReader {
   }
 
   private void shelf(Fields step, Consumer<@Nullable Need> add) {
+    if (step.has("bake") && step.has("burner")) {
+      desk.contradiction(step.placeOf("burner"), "this step is in an oven and on a burner at once",
+          "one of the two");
+    }
     if (step.has("cold") && step.has("hot")) {
       desk.contradiction(step.placeOf("hot"), "this step stands in a cold and in a hot place at once",
           "one of the two");

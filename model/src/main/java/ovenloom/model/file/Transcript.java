@@ -145,11 +145,8 @@ final class Transcript {
         quoted ? "" : sheet.behind(to));
   }
 
-  /** A list or set of keys is pointed at by its first character. */
   private Place place(Node node) {
-    return node instanceof ScalarNode
-        ? sheet.between(mark(node.getStartMark().orElse(null)), mark(node.getEndMark().orElse(null)))
-        : sheet.at(mark(node.getStartMark().orElse(null)));
+    return sheet.between(mark(node.getStartMark().orElse(null)), mark(node.getEndMark().orElse(null)));
   }
 
   private static Mark mark(@Nullable Mark mark) {

@@ -1,6 +1,7 @@
 package ovenloom.model.file;
 
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.check.Subject;
 import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.BurnerSize;
@@ -53,6 +54,9 @@ final class VesselReader {
       Power draws = appliance.read("draws", Power::read, new Power(0));
       String circuit = appliance.take("circuit", c -> desk.reference(c, Names.Kind.CIRCUIT));
       Availability open = hours.availability(appliance);
+      if (name != null) {
+        appliance.standFor(Subject.appliance(name), "count");
+      }
       return name == null ? null : new Appliance(name, count, places, draws, circuit, open);
     }
     Integer count = count(entry);

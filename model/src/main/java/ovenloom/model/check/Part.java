@@ -1,0 +1,10 @@
+package ovenloom.model.check;
+
+/** The parts of an event that a check relies on. */
+public enum Part {
+  COURSES,
+  KITCHEN,
+  COOKS,
+  /** All dishes, whole. */
+  MENU
+}
