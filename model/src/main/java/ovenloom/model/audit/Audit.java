@@ -16,15 +16,24 @@ public final class Audit {
       new Links(),
       new Stays(),
       new Keeping(),
-      // clean vessels
-      // set-points, one dial, warming and cooling, room inside, tags apart, the door
-      // burners, appliances, landing, circuits, open
+      new CleanVessels(),
+      new SetPoints(),
+      new OneDial(),
+      new WarmingAndCooling(),
+      new RoomInside(),
+      new TagsApart(),
+      new TheDoor(),
+      new Burners(),
+      new Appliances(),
+      new Landing(),
+      new Circuits(),
+      new Open(),
       new Hands(),
       new OneThingAtATime(),
       new SomeoneThere(),
-      // shelves, raw below
-      new Scored()
-  );
+      new Shelves(),
+      new RawBelow(),
+      new Scored());
 
   private Audit() {}
 

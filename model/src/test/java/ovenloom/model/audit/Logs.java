@@ -12,6 +12,7 @@ public final class Logs {
 
   private final String oven;
   private String mode = Oven.STILL;
+  private int days;
   private final List<OvenLog.Span> spans = new ArrayList<>();
 
   private Logs(String oven) {
@@ -41,8 +42,15 @@ public final class Logs {
     return span(Doing.AT, celsius, from, to);
   }
 
+  /** Some days before: {@code daysBefore(1).warming(230, "19:39", "20:00")}. */
+  Logs daysBefore(int count) {
+    days = count;
+    return this;
+  }
+
   private Logs span(Doing doing, int celsius, String from, String to) {
-    spans.add(new OvenLog.Span(doing, Setting.celsius(celsius), mode, Clock.between(from, to)));
+    spans.add(new OvenLog.Span(doing, Setting.celsius(celsius), mode,
+        Clock.between(from, to).shiftedBy(-1440 * days)));
     return this;
   }
 
