@@ -65,6 +65,27 @@ class CountTimelineTest {
   }
 
   @Test
+  void of_two_in_the_way_the_one_that_begins_there_is_named_then_the_larger_then_the_newer() {
+    mixers.take(90, 130, 1, SOUP);
+    mixers.take(100, 130, 1, SAUCE);
+
+    assertThat(mixers.latestStart(110, 10, 1)).isEqualTo(90);
+    assertThat(mixers.blocker()).isEqualTo(SAUCE);
+
+    mixers.clear();
+    mixers.take(100, 130, 2, SOUP);
+    mixers.take(100, 130, 1, SAUCE);
+    mixers.latestStart(110, 10, 2);
+    assertThat(mixers.blocker()).isEqualTo(SOUP);
+
+    mixers.clear();
+    mixers.take(100, 130, 1, SOUP);
+    mixers.take(100, 130, 1, SAUCE);
+    mixers.latestStart(110, 10, 2);
+    assertThat(mixers.blocker()).isEqualTo(SAUCE);
+  }
+
+  @Test
   void looking_forward_the_one_that_gives_it_back_last_is_named() {
     mixers.take(100, 130, 1, SOUP);
     mixers.take(100, 140, 1, SAUCE);

@@ -57,6 +57,25 @@ class RackFitLawTest {
     assertThat(rack.fits(shapes, 9)).isFalse();
   }
 
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void thirty_unlike_pans_find_room_where_a_quarter_is_left_over(long seed) {
+    var random = new Random(seed);
+    var footprints = new Footprints();
+    int[] shapes = new int[30];
+    long area = 0;
+    for (int i = 0; i < shapes.length; i++) {
+      shapes[i] = footprints.number(60 + random.nextInt(120), 60 + random.nextInt(120));
+      area += (footprints.longSide(shapes[i]) + 10L) * (footprints.shortSide(shapes[i]) + 10L);
+    }
+    int side = (int) Math.ceil(Math.sqrt(area / 0.75)) - 10;
+    var rack = new RackFit(footprints, side, side, 10);
+
+    var layout = Objects.requireNonNull(rack.layout(shapes, shapes.length));
+
+    LayoutCheck.holds(layout, footprints, shapes, side, side, 10);
+  }
+
   private static int[] someShapes(
       Footprints footprints, Random random, int count, int width, int depth) {
     int[] shapes = new int[count];

@@ -126,9 +126,17 @@ class RackFitTest {
   }
 
   @Test
-  void a_rack_without_a_width_is_refused() {
-    assertThatThrownBy(() -> new RackFit(footprints, 0, 300 * MM, 0))
+  void a_rack_or_a_pan_without_a_width_or_a_depth_is_refused() {
+    for (int[] none : new int[][]{{0, MM}, {MM, 0}, {-MM, MM}}) {
+      assertThatThrownBy(() -> new RackFit(footprints, none[0], none[1], 0))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining(none[0] + " x " + none[1]);
+      assertThatThrownBy(() -> footprints.number(none[0], none[1]))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining(none[0] + " x " + none[1]);
+    }
+    assertThatThrownBy(() -> new RackFit(footprints, MM, MM, -1))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("0 x 300000");
+        .hasMessageContaining("gap of -1");
   }
 }

@@ -115,6 +115,17 @@ class SurfaceTimelineTest {
   }
 
   @Test
+  void what_takes_no_minutes_finds_a_place_on_a_full_rack_up_to_the_edge_of_the_horizon() {
+    rack.take(-60, 600, fullTray, 1, ROAST);
+
+    assertThat(rack.latestStart(130, 0, halfTray, 1)).isEqualTo(130);
+    assertThat(rack.latestStart(-60, 0, halfTray, 1)).isEqualTo(-60);
+    assertThat(rack.latestStart(-61, 0, halfTray, 1)).isEqualTo(Timeline.NONE);
+    assertThat(rack.fits(130, 130, halfTray, 1)).isTrue();
+    assertThat(rack.isEmpty(130, 130)).isTrue();
+  }
+
+  @Test
   void an_empty_horizon_is_refused() {
     var fit = new RackFit(footprints, CM, CM, 0);
 
