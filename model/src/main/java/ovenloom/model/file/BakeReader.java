@@ -17,6 +17,9 @@ final class BakeReader {
 
   static final Keys STAGE = Keys.of("a bake", "at", "from", "to", "mode", "for", "rack", "load", "unload");
 
+  /** A door that stays shut all the time. */
+  static final String THROUGHOUT = "throughout";
+
   private final Desk desk;
 
   BakeReader(Desk desk) {
@@ -56,7 +59,7 @@ final class BakeReader {
   }
 
   private static Parsed<Integer> doorShut(String text) {
-    return text.equals("throughout") ? new Parsed.Good<>(Need.Bake.TO_THE_END) : Scalars.minutes(text);
+    return text.equals(THROUGHOUT) ? new Parsed.Good<>(Need.Bake.TO_THE_END) : Scalars.minutes(text);
   }
 
   private Need.@Nullable Stage stage(Written written, boolean last) {

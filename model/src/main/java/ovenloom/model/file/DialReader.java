@@ -44,19 +44,17 @@ final class DialReader {
   }
 
   private int step(Fields oven, TemperatureUnit unit) {
-    int usual = unit == TemperatureUnit.FAHRENHEIT ? Dial.FAHRENHEIT_STEP : Dial.CELSIUS_STEP;
-    Setting written = oven.read("step", Setting::read);
+    boolean inFahrenheit = unit == TemperatureUnit.FAHRENHEIT;
+    int usual = inFahrenheit ? Dial.FAHRENHEIT_STEP : Dial.CELSIUS_STEP;
+    Temperature written = oven.read("step", Temperature::read);
     if (written == null) {
       return usual;
     }
-    double degrees = unit == TemperatureUnit.FAHRENHEIT ? written.temperature().inFahrenheit()
-        : written.temperature().inCelsius();
+    double degrees = inFahrenheit ? written.inFahrenheit() : written.inCelsius();
     int whole = (int) Math.round(degrees);
-    if (written.unit() != unit || unit == TemperatureUnit.GAS || whole < 1
-        || Math.abs(degrees - whole) > 1e-3) {
-      desk.contradiction(oven.placeOf("step"), written + " is no step of this dial",
-          "whole degrees in the dial's own unit, like \"" + usual
-              + (unit == TemperatureUnit.FAHRENHEIT ? " F\"" : " C\""));
+    if (unit == TemperatureUnit.GAS || whole < 1 || Math.abs(degrees - whole) > 1e-3) {
+      desk.contradiction(oven.placeOf("step"), "this is no step from mark to mark of this dial",
+          "whole degrees in the dial's own unit, like \"" + usual + (inFahrenheit ? " F\"" : " C\""));
       return usual;
     }
     return whole;

@@ -36,7 +36,7 @@ final class EventReader {
   /** How many steps an event may have, each counted once for each batch. */
   static final int MOST_RUNS = 5_000;
 
-  private static final String VERSION = "1";
+  static final String VERSION = "1";
   private static final Set<String> RULES = Set.of("us-home", "us-service", "uk");
   /** So that the rest of a file whose courses are wrong can be read all the same. */
   private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);

@@ -9,10 +9,11 @@ import ovenloom.model.menu.Need;
 /** Reads when within a step hands are needed, how many, and what they must know. */
 final class HandsReader {
 
-  static final Keys HANDS = Keys.of("hands", "first", "last", "at", "every", "for", "sharp", "cooks",
+  static final Keys HANDS = Keys.of("hands", "throughout", "first", "last", "at", "every", "for", "sharp",
+      "cooks",
       "skill");
   private static final int MOST_MOMENTS = 200;
-  private static final String THROUGHOUT = "throughout";
+  static final String THROUGHOUT = "throughout";
 
   private final Desk desk;
   private final int minutes;
@@ -70,6 +71,9 @@ final class HandsReader {
         ends.add(new Need.Moment.Last(inside(fields, "last", last)));
       }
       return ends;
+    }
+    if (fields.yes(THROUGHOUT)) {
+      return List.of(new Need.Moment.Throughout());
     }
     return fields.has("every") ? every(fields) : at(fields);
   }

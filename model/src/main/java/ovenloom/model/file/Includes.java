@@ -18,20 +18,29 @@ final class Includes {
 
   private static final String HOME = "home-kitchen.yaml";
 
-  private final Folder folder;
+  private final @Nullable Folder folder;
   private final Desk desk;
   private final Map<String, Sheet> sheets = new HashMap<>();
 
   Includes(Folder folder, Desk desk) {
+    this(desk, folder);
+  }
+
+  private Includes(Desk desk, @Nullable Folder folder) {
     this.folder = folder;
     this.desk = desk;
+  }
+
+  /** For what is whole by itself: no file may be taken in. */
+  static Includes none(Desk desk) {
+    return new Includes(desk, null);
   }
 
   /** The first file. */
   @Nullable
   Written first(Path file) {
     String called = file.toString();
-    return switch (folder.open(file, called, called)) {
+    return switch (Objects.requireNonNull(folder, "a folder").open(file, called, called)) {
       case Folder.Opened.Open(Sheet sheet) -> read(sheet);
       case Folder.Opened.Shut(Fault fault) -> {
         desk.mistake(new Place(called, 1, 1, "", 1), fault);
@@ -77,7 +86,8 @@ final class Includes {
 
   private @Nullable Written include(Written.Words name, List<Path> within) {
     Sheet here = sheets.get(name.place().file());
-    if (here == null) {
+    if (here == null || folder == null) {
+      desk.mistake(name.place(), new Fault.NoSuchFile(name.text(), Fault.Obstacle.OUTSIDE));
       return null;
     }
     return switch (folder.beside(here, name.text())) {

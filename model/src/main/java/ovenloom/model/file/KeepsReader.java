@@ -15,9 +15,9 @@ import ovenloom.model.menu.Need;
 /** Reads where food keeps and for how long, and which cold or hot place a step stands in. */
 final class KeepsReader {
 
-  private static final String COUNTER = "counter";
-  private static final String OVEN = "oven";
-  private static final String BURNER = "burner";
+  static final String COUNTER = "counter";
+  static final String OVEN = "oven";
+  static final String BURNER = "burner";
 
   private final Desk desk;
   private final Kitchen kitchen;
@@ -25,6 +25,11 @@ final class KeepsReader {
   KeepsReader(Desk desk, Kitchen kitchen) {
     this.desk = desk;
     this.kitchen = kitchen;
+  }
+
+  /** Whether a place of this name could not be told from others. */
+  static boolean isTaken(@Nullable String name) {
+    return COUNTER.equals(name) || OVEN.equals(name) || BURNER.equals(name);
   }
 
   /** A store that is named so wins over the kind; a kind this kitchen lacks allows nothing. */

@@ -10,7 +10,7 @@ import ovenloom.model.menu.Link;
 final class LinksReader {
 
   static final Keys GAP = Keys.of("a gap", "least", "most");
-  private static final String NOTHING = "nothing";
+  static final String NOTHING = "nothing";
 
   private final Desk desk;
   private final StepNames names;

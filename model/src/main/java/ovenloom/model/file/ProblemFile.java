@@ -11,6 +11,16 @@ public final class ProblemFile {
 
   private ProblemFile() {}
 
+  /** Writes an event as YAML that reads as the same event, whoever reads it. */
+  public static String yaml(Event event) {
+    return YamlText.of(EventWriter.draft(event));
+  }
+
+  /** Writes an event as JSON that reads as the same event. */
+  public static String json(Event event) {
+    return JsonText.of(EventWriter.draft(event));
+  }
+
   /**
    * Reads an event and the files it names.
    *

@@ -41,6 +41,10 @@ final class StoreReader {
   private @Nullable Store store(Written written, boolean hot) {
     Fields store = desk.fields(written, STORE);
     String name = store.takeNeeded("name", named -> desk.newName(named, Names.Kind.STORE));
+    if (KeepsReader.isTaken(name)) {
+      desk.contradiction(store.placeOf("name"), "\"" + name + "\" has a meaning of its own in \"keeps:\"",
+          "another name");
+    }
     Temperature holds = store.needed("holds", Temperature::read);
     Written levels = store.needed("shelves");
     List<Shelf> shelves = levels == null ? List.of() : shelves(levels);

@@ -18,6 +18,9 @@ final class VesselReader {
   static final Keys APPLIANCE = Keys.of("an appliance", "count", "places", "draws", "circuit", "hours",
       "taken");
 
+  /** A size that nobody knows, though the vessel's name would tell one. */
+  static final String UNKNOWN = "unknown";
+
   private final Desk desk;
   private final HoursReader hours;
 
@@ -33,11 +36,13 @@ final class VesselReader {
     if (entry.value() instanceof Written.Keyed) {
       Fields vessel = desk.fields(entry.value(), VESSEL);
       int count = vessel.read("count", Scalars::count, 1);
-      Size size = vessel.read("size", Size::read);
+      boolean unknown = vessel.value("size") instanceof Written.Words words && words.text().equals(UNKNOWN);
+      Size written = unknown ? null : vessel.read("size", Size::read);
+      Size size = unknown || written != null ? written : usual;
       BurnerSize burner = vessel.read("burner", Scalars.oneOf(BurnerSize.class), BurnerSize.SMALL);
       int wash = vessel.read("wash", Scalars::someMinutes, Vessel.WASH_MINUTES);
       Availability open = hours.availability(vessel);
-      return name == null ? null : new Vessel(name, count, size == null ? usual : size, burner, wash, open);
+      return name == null ? null : new Vessel(name, count, size, burner, wash, open);
     }
     Integer count = count(entry);
     return name == null || count == null ? null
