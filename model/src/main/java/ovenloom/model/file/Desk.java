@@ -37,6 +37,16 @@ record Desk(Mistakes mistakes, Mistakes notes, Names names, Register register) {
     mistakes.add(place, new Fault.Contradiction(what, expected));
   }
 
+  /** Whether a file says it is of a version nobody here knows, so that nothing else can be said of it. */
+  boolean isOfAnotherVersion(Written written, String key, String known) {
+    Written.Entry entry = written instanceof Written.Keyed keyed ? keyed.entry(key) : null;
+    if (entry == null || entry.value() instanceof Written.Nothing) {
+      return false;
+    }
+    return read(entry.value(), text -> text.equals(known) ? new Parsed.Good<>(text)
+        : Scalars.bad(text, "a version that this program reads like \"" + known + "\"")) == null;
+  }
+
   /** A text as a measure, a count or a word. */
   <T> @Nullable T read(Written written, Function<String, Parsed<T>> reader) {
     Written.Words words = words(written);

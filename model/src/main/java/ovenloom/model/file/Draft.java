@@ -50,6 +50,11 @@ sealed interface Draft {
       return this;
     }
 
+    /** Says it, unless there is nothing in it. */
+    Card sayAny(String key, Card card) {
+      return card.said.isEmpty() ? this : say(key, card);
+    }
+
     /** Says it, unless it is what is taken for granted. */
     <T> Card sayUnless(T usual, String key, T value, Function<T, String> written) {
       return value.equals(usual) ? this : say(key, written.apply(value));

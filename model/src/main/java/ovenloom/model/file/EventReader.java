@@ -58,10 +58,11 @@ final class EventReader {
    */
   @Nullable
   Event event(Written written, @Nullable Integer forSoMany) {
-    Fields event = desk.fields(written, EVENT);
-    if (event.needed("ovenloom", EventReader::version) == null && event.has("ovenloom")) {
+    if (desk.isOfAnotherVersion(written, "ovenloom", VERSION)) {
       return null;
     }
+    Fields event = desk.fields(written, EVENT);
+    event.needed("ovenloom");
     String name = event.takeNeeded("event", desk::name);
     Days days = desk.part(Part.COURSES, () -> days(event));
     Integer guests = desk.part(Part.MENU, () -> guests(event, forSoMany));
@@ -109,11 +110,6 @@ final class EventReader {
       desk.mistake(event.placeOf("dishes"), new Fault.TooMuch("steps, each counted once a batch", MOST_RUNS));
     }
     return dishes;
-  }
-
-  private static Parsed<String> version(String text) {
-    return text.equals(VERSION) ? new Parsed.Good<>(text)
-        : Scalars.bad(text, "a version of the file that this program reads like \"1\"");
   }
 
   private static Parsed<String> rules(String text) {

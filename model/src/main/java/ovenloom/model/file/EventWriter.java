@@ -49,7 +49,7 @@ final class EventWriter {
         .say("cooks", Draft.Items.of(event.cooks(), this::cook))
         .say("dishes", Draft.Items.of(event.dishes(), this::dish))
         .each("apart", event.apart(), pair -> Draft.Items.texts(List.of(pair.one(), pair.other())))
-        .say("wishes", wishes);
+        .sayAny("wishes", wishes);
   }
 
   private Draft cook(Cook cook) {

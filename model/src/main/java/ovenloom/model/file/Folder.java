@@ -19,22 +19,22 @@ import ovenloom.model.plan.Plan;
 /** The files that may be read: those under one folder, links followed, and none larger than a menu needs. */
 final class Folder {
 
-  /** How large a file may be. */
-  static final int MOST_BYTES = 1_000_000;
-
   /** How many files one event may be spread over. */
   static final int MOST_FILES = 200;
 
   private final Path root;
+  private final Limits limits;
   private final Map<Path, String> digests = new LinkedHashMap<>();
 
   /**
    * The files under a folder.
    *
+   * @param limits of each
    * @throws IOException where there is no such folder
    */
-  Folder(Path root) throws IOException {
+  Folder(Path root, Limits limits) throws IOException {
     this.root = root.toRealPath();
+    this.limits = limits;
   }
 
   /** What came of opening a file. */
@@ -73,8 +73,8 @@ final class Folder {
       if (!Files.isRegularFile(real)) {
         return shut(written, Fault.Obstacle.UNREADABLE);
       }
-      if (Files.size(real) > MOST_BYTES) {
-        return new Opened.Shut(new Fault.TooMuch("bytes", MOST_BYTES));
+      if (Files.size(real) > limits.bytes()) {
+        return new Opened.Shut(new Fault.TooMuch("bytes", limits.bytes()));
       }
       return digests.size() >= MOST_FILES ? new Opened.Shut(new Fault.TooMuch("files", MOST_FILES))
           : read(real, called == null ? relative(real) : called);

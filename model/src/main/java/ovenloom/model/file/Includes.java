@@ -38,10 +38,10 @@ final class Includes {
 
   /** The first file. */
   @Nullable
-  Written first(Path file) {
+  Written first(Path file, Limits limits) {
     String called = file.toString();
     return switch (Objects.requireNonNull(folder, "a folder").open(file, called, called)) {
-      case Folder.Opened.Open(Sheet sheet) -> read(sheet);
+      case Folder.Opened.Open(Sheet sheet) -> read(sheet, limits);
       case Folder.Opened.Shut(Fault fault) -> {
         desk.mistake(new Place(called, 1, 1, "", 1), fault);
         yield null;
@@ -52,7 +52,7 @@ final class Includes {
   /** The kitchen a home is taken to have where a file says nothing of one. */
   Written home() {
     Sheet sheet = new Sheet(HOME, Path.of(HOME), homeText());
-    return Objects.requireNonNull(new Transcript(sheet, desk.mistakes()).read(),
+    return Objects.requireNonNull(new Transcript(sheet, Limits.PROBLEM, desk.mistakes()).read(),
         "the home kitchen can be read");
   }
 
@@ -105,7 +105,7 @@ final class Includes {
   }
 
   private @Nullable Written included(Written.Words name, Sheet sheet, List<Path> within) {
-    Written read = read(sheet);
+    Written read = read(sheet, Limits.PROBLEM);
     if (read != null && !(read instanceof Written.Keyed)) {
       desk.mistake(read.place(), new Fault.WrongShape("a file", Fault.Shape.LIST, "keys"));
     }
@@ -114,9 +114,9 @@ final class Includes {
     return read == null ? null : filledIn(read, further);
   }
 
-  private @Nullable Written read(Sheet sheet) {
+  private @Nullable Written read(Sheet sheet, Limits limits) {
     sheets.put(sheet.name(), sheet);
-    Written read = new Transcript(sheet, desk.mistakes()).read();
+    Written read = new Transcript(sheet, limits, desk.mistakes()).read();
     if (read == null && desk.mistakes().none()) {
       desk.mistake(sheet.first(), new Fault.NotLaidOut(Fault.Slip.EMPTY, ""));
     }

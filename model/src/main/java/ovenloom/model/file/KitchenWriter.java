@@ -35,7 +35,7 @@ record KitchenWriter(HoursWriter hours) {
     for (Circuit circuit : kitchen.circuits()) {
       circuits.say(circuit.name(), circuit.limit().written());
     }
-    return card.say("vessels", vessels).say("appliances", appliances).say("circuits", circuits);
+    return card.sayAny("vessels", vessels).sayAny("appliances", appliances).sayAny("circuits", circuits);
   }
 
   private Draft oven(Oven oven) {

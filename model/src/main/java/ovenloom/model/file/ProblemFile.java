@@ -34,14 +34,14 @@ public final class ProblemFile {
     Desk desk = new Desk();
     Folder folder;
     try {
-      folder = new Folder(root);
+      folder = new Folder(root, Limits.PROBLEM);
     } catch (IOException e) {
       Place place = new Place(file.toString(), 1, 1, "", 1);
       return new Reading.Mistaken<>(
           List.of(new Mistake(place, new Fault.NoSuchFile(root.toString(), Fault.Obstacle.MISSING))));
     }
     Includes includes = new Includes(folder, desk);
-    Written written = includes.first(file);
+    Written written = includes.first(file, Limits.PROBLEM);
     Event event = written == null ? null : new EventReader(desk, includes).event(written, guests);
     if (written != null && event != null) {
       SecondLook.at(event, desk, written.place());

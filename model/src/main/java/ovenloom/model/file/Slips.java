@@ -9,22 +9,22 @@ final class Slips {
 
   private Slips() {}
 
-  static Fault fault(MarkedYamlEngineException e, Place place) {
+  static Fault fault(MarkedYamlEngineException e, Place place, Limits limits) {
     String problem = Objects.requireNonNullElse(e.getProblem(), "it cannot be read");
     if (problem.contains("aliases")) {
-      return aliases();
+      return aliases(limits);
     }
     return new Fault.NotLaidOut(slip(problem, place), problem);
   }
 
-  static Fault fault(YamlEngineException e) {
+  static Fault fault(YamlEngineException e, Limits limits) {
     String problem = Objects.requireNonNullElse(e.getMessage(), "it cannot be read");
-    return problem.contains("aliases") ? aliases()
+    return problem.contains("aliases") ? aliases(limits)
         : new Fault.NotLaidOut(Fault.Slip.OTHER, problem.lines().findFirst().orElse(problem));
   }
 
-  private static Fault aliases() {
-    return new Fault.TooMuch("values once its aliases are written out", Transcript.MOST_VALUES);
+  private static Fault aliases(Limits limits) {
+    return new Fault.TooMuch("values once its aliases are written out", limits.values());
   }
 
   private static Fault.Slip slip(String problem, Place place) {

@@ -29,22 +29,22 @@ final class Transcript {
   /** How deep lists and keys may be nested. */
   static final int DEEPEST = 40;
 
-  /** How many values a file may hold, aliases written out. */
-  static final int MOST_VALUES = 100_000;
-
   private static final int MOST_ALIASES = 20;
-  private static final LoadSettings SETTINGS = LoadSettings.builder()
-      .setMaxAliasesForCollections(MOST_ALIASES)
-      .setAllowNonScalarKeys(true)
-      .setCodePointLimit(Folder.MOST_BYTES)
-      .build();
 
   private final Sheet sheet;
+  private final Limits limits;
+  private final LoadSettings settings;
   private final Mistakes mistakes;
   private int values;
 
-  Transcript(Sheet sheet, Mistakes mistakes) {
+  Transcript(Sheet sheet, Limits limits, Mistakes mistakes) {
     this.sheet = sheet;
+    this.limits = limits;
+    this.settings = LoadSettings.builder()
+        .setMaxAliasesForCollections(MOST_ALIASES)
+        .setAllowNonScalarKeys(true)
+        .setCodePointLimit(limits.bytes())
+        .build();
     this.mistakes = mistakes;
   }
 
@@ -52,13 +52,13 @@ final class Transcript {
   @Nullable
   Written read() {
     try {
-      Node root = isTooDeep() ? null : new Compose(SETTINGS).composeString(sheet.text()).orElse(null);
+      Node root = isTooDeep() ? null : new Compose(settings).composeString(sheet.text()).orElse(null);
       return root == null ? null : written(root, false, null, 0);
     } catch (MarkedYamlEngineException e) {
       Place place = e.getProblemMark().map(sheet::at).orElse(sheet.first());
-      mistakes.add(place, Slips.fault(e, place));
+      mistakes.add(place, Slips.fault(e, place, limits));
     } catch (YamlEngineException e) {
-      mistakes.add(sheet.first(), Slips.fault(e));
+      mistakes.add(sheet.first(), Slips.fault(e, limits));
     }
     return null;
   }
@@ -66,7 +66,7 @@ final class Transcript {
   /** Before anything is nested in memory, since composing deep nests overflows the stack. */
   private boolean isTooDeep() {
     int depth = 0;
-    for (Event event : new Parse(SETTINGS).parseString(sheet.text())) {
+    for (Event event : new Parse(settings).parseString(sheet.text())) {
       depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
       if (depth > DEEPEST) {
         mistakes.add(event.getStartMark().map(sheet::at).orElse(sheet.first()),
@@ -80,7 +80,7 @@ final class Transcript {
   /** A value; inside braces, what stood before it may tell what a lone word was meant to be. */
   private Written written(Node node, boolean insideBraces, @Nullable String before, int depth) {
     values++;
-    if (values > MOST_VALUES || depth > DEEPEST) {
+    if (values > limits.values() || depth > DEEPEST) {
       throw new YamlEngineException("aliases");
     }
     return switch (node) {
