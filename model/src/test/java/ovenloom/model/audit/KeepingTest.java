@@ -141,7 +141,7 @@ class KeepingTest {
 
   @Test
   void what_only_comes_after_takes_no_food_that_could_go_off() {
-    assertThat(drippings(new Link(Link.Kind.ORDER_ONLY, "bird", "roast", 0, null), "18:46", counter(60)))
+    assertThat(drippings(new Link(Link.Kind.ORDER_ONLY, "bird", "roast", 0, null), "18:46", counter(10)))
         .isEmpty();
   }
 

@@ -71,6 +71,17 @@ class OnTimeTest {
   }
 
   @Test
+  void plates_that_go_out_in_waves_go_out_no_sooner_than_the_last_of_a_run_is_due() {
+    var plates = aSupperOf(aDish("pie").batches(2).waves().step(aStep("plate").takes(5).serve().together(2)));
+
+    assertThat(aPlanFor(plates).with(aRun("pie", "plate", "19:05", 5).batches(1, 2)).heldAgainst(rule))
+        .isEmpty();
+    assertThat(aPlanFor(plates).with(aRun("pie", "plate", "19:04", 5).batches(1, 2)).heldAgainst(rule))
+        .singleElement()
+        .satisfies(each -> assertThat(each.off()).isEqualTo(1));
+  }
+
+  @Test
   void what_is_unknown_is_not_late() {
     assertThat(aPlanFor(stew).with(aRun("pie", "bake", "18:54", 100)).heldAgainst(rule)).isEmpty();
   }

@@ -153,10 +153,10 @@ class SomeoneThereTest {
         .step(aStep("shape").in("tray"))).cooks(host);
     var plan = aPlanFor(rolls)
         .with(aRun("rolls", "mix", "10:00", 10).batches(1, 2))
-        .with(aRun("rolls", "shape", "13:00", 10).batch(1))
+        .with(aRun("rolls", "shape", "13:30", 10).batch(1))
         .with(aRun("rolls", "shape", "18:50", 10).batch(2))
         .with(aStay("rolls", "mix", "10:10").batches(1, 2).counter("13:30").shelf("18:50", "fridge", "top"))
-        .with(aStay("rolls", "shape", "13:10").counter("19:00"));
+        .with(aStay("rolls", "shape", "13:40").counter("19:00"));
 
     assertThat(plan.heldAgainst(rule)).extracting(Break::who)
         .containsExactly(

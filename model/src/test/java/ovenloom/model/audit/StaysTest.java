@@ -99,6 +99,13 @@ class StaysTest {
   }
 
   @Test
+  void from_counter_to_counter_is_once_too_often() {
+    assertThat(
+        gratin.with(aStay("gratin", "bake", "17:30").counter("18:00").counter("19:00")).heldAgainst(rule))
+        .hasSize(1);
+  }
+
+  @Test
   void a_shelf_for_each_vessel_and_no_more() {
     assertThat(
         gratin.with(aStay("gratin", "bake", "17:30").shelf("19:00", "fridge", "top", "middle", "bottom"))
@@ -112,12 +119,14 @@ class StaysTest {
 
   @Test
   void food_without_a_vessel_has_one_shelf() {
-    var ham = aPlanFor(aSupperOf(aDish("ham").step(aStep("slice")))).with(aRun("ham", "slice", "17:00", 10));
+    var ham = aSupperOf(aDish("ham").step(aStep("slice")));
 
-    assertThat(ham.with(aStay("ham", "slice", "17:10").shelf("19:00", "fridge", "top")).heldAgainst(rule))
-        .isEmpty();
-    assertThat(ham.with(aStay("ham", "slice", "17:10").shelf("19:00", "fridge")).heldAgainst(rule))
-        .isNotEmpty();
+    assertThat(aPlanFor(ham).with(aRun("ham", "slice", "17:00", 10))
+        .with(aStay("ham", "slice", "17:10").shelf("19:00", "fridge", "top"))
+        .heldAgainst(rule)).isEmpty();
+    assertThat(aPlanFor(ham).with(aRun("ham", "slice", "17:00", 10))
+        .with(aStay("ham", "slice", "17:10").shelf("19:00", "fridge"))
+        .heldAgainst(rule)).hasSize(1);
   }
 
   @Test
@@ -234,6 +243,20 @@ class StaysTest {
   }
 
   @Test
+  void what_waits_in_one_vessel_for_waves_waits_until_the_last_of_them_is_due() {
+    var braise = aSupperOf(
+        aDish("braise").batches(2).waves().step(aStep("cook").in("pot").togetherInOneVessel(2)));
+    var cooked = aRun("braise", "cook", "18:00", 10).batches(1, 2);
+
+    assertThat(aPlanFor(braise).with(cooked)
+        .with(aStay("braise", "cook", "18:10").batches(1, 2).shelf("19:05", "cabinet", "upper"))
+        .heldAgainst(rule)).isEmpty();
+    assertThat(aPlanFor(braise).with(cooked)
+        .with(aStay("braise", "cook", "18:10").batches(1, 2).shelf("19:00", "cabinet", "upper"))
+        .heldAgainst(rule)).singleElement().satisfies(each -> assertThat(each.off()).isEqualTo(5));
+  }
+
+  @Test
   void two_braises_in_two_vessels_wait_each_by_itself() {
     var braise = aSupperOf(aDish("braise").batches(2).step(aStep("cook").in("pot").together(2)));
 
@@ -279,6 +302,21 @@ class StaysTest {
         .with(aRun("pilaf", "stir", "18:20", 30))
         .with(aRun("pilaf", "top", "18:40", 20))
         .with(aStay("pilaf", "fry", "18:10").counter("18:40"))
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void stock_waits_for_the_last_who_takes_of_it_whoever_the_menu_names_first() {
+    var supper = aSupperOf(
+        aDish("stock").step(aStep("boil")),
+        aDish("soup").step(aStep("thin").uses("stock", "boil")),
+        aDish("sauce").step(aStep("loosen").takes(60).uses("stock", "boil")));
+
+    assertThat(aPlanFor(supper)
+        .with(aRun("stock", "boil", "17:00", 10))
+        .with(aRun("soup", "thin", "18:50", 10))
+        .with(aRun("sauce", "loosen", "18:00", 60))
+        .with(aStay("stock", "boil", "17:10").counter("18:50"))
         .heldAgainst(rule)).isEmpty();
   }
 

@@ -35,6 +35,7 @@ class WarmthTest {
   @Test
   void no_change_takes_no_time() {
     assertThat(oven.minutes(celsius(180), celsius(180))).isZero();
+    assertThat(oven.minutes(ROOM, ROOM)).isZero();
   }
 
   @Test

@@ -9,6 +9,7 @@ import static ovenloom.model.audit.Plans.aPlanFor;
 import static ovenloom.model.audit.Runs.aRun;
 import static ovenloom.model.audit.Steps.aStep;
 
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import ovenloom.model.audit.Kitchens;
 import ovenloom.model.audit.Ovens;
@@ -74,6 +75,21 @@ class AsWrittenTest {
   }
 
   @Test
+  void four_and_five_degrees_in_two_stages_are_nine_and_the_fan_is_25_lower() {
+    var fine = aHomeKitchen().ovens(Ovens.anOven("oven")
+        .dial(Setting.fahrenheit(200), Setting.fahrenheit(500), 1));
+    for (int first = 400; first < 420; first++) {
+      var roast = aStep("bake").bake(aStageInFahrenheit(first, 10), aStageInFahrenheit(300, null));
+
+      assertThat(setting(fine, roast, fahrenheit(first).stages(
+          new Baking.StageRun(Setting.fahrenheit(first + 4), between("18:00", "18:10")),
+          new Baking.StageRun(Setting.fahrenheit(305), between("18:10", "18:30"))))).isEqualTo(1);
+    }
+    assertThat(setting(fine, inFahrenheit(350), fahrenheit(325).mode(Oven.FAN))).isZero();
+    assertThat(setting(fine, inFahrenheit(350), fahrenheit(316).mode(Oven.FAN))).isEqualTo(1);
+  }
+
+  @Test
   void stages_are_added_before_they_are_rounded() {
     var roast = aStep("bake").bake(
         new Need.Stage(Setting.celsius(222), Setting.celsius(200), Setting.celsius(250), Oven.STILL, 10),
@@ -98,8 +114,12 @@ class AsWrittenTest {
   }
 
   private static Steps inFahrenheit(int degrees) {
+    return aStep("bake").bake(aStageInFahrenheit(degrees, null));
+  }
+
+  private static Need.Stage aStageInFahrenheit(int degrees, @Nullable Integer minutes) {
     Setting written = Setting.fahrenheit(degrees);
-    return aStep("bake").bake(new Need.Stage(written, written, written, Oven.STILL, null));
+    return new Need.Stage(written, written, written, Oven.STILL, minutes);
   }
 
   private static Runs at(int celsius) {

@@ -126,6 +126,22 @@ class AtTheTableTest {
   }
 
   @Test
+  void once_ladled_a_soup_is_no_longer_kept_hot_by_its_pot() {
+    var soup = aSupperOf(aDish("soup").batches(2)
+        .step(aStep("simmer").once().burner(BurnerSize.SMALL))
+        .step(aStep("ladle").takes(2)));
+
+    assertThat(lost(aPlanFor(soup)
+        .with(aRun("soup", "simmer", "18:30", 10).batches(1, 2).burners("small"))
+        .with(aRun("soup", "ladle", "18:43", 2).batch(1))
+        .with(aRun("soup", "ladle", "18:58", 2).batch(2))
+        .with(aStay("soup", "simmer", "18:40").batches(1, 2).burners("18:58", "small"))
+        .with(aStay("soup", "ladle", "18:45").batch(1).counter("19:00"))))
+        .as("the first batch 20 less 3 in the pot, less 2 of ladling, less 10, for five")
+        .containsEntry("soup", 25L);
+  }
+
+  @Test
   void what_joins_alongside_and_what_another_dish_takes_is_not_its_way() {
     var dinner = aSupperOf(
         aDish("bird").step(aStep("roast").takes(60).bake(180)).step(aStep("rest").takes(20)),

@@ -25,7 +25,7 @@ class ReckoningTest {
   void early_is_from_every_start_to_its_own_course_and_serving_is_free() {
     var plan = aPlanFor(supper)
         .with(aRun("stew", "chop", "18:30", 10))
-        .with(aRun("stew", "plate", "19:00", 10))
+        .with(aRun("stew", "plate", "19:03", 7))
         .with(aRun("cake", "ice", "18:00", 10))
         .with(aRun("pie", "bake", "10:00", 10))
         .wash("pot", 1, "17:00", "Host");
