@@ -80,4 +80,11 @@ class AppliancesTest {
     assertThat(aPlanFor(ice).with(aRun("ice", "churn", "17:00", 10)).heldAgainst(rule)).singleElement()
         .satisfies(each -> assertThat(each.what()).isEqualTo("there is no churn here"));
   }
+
+  @Test
+  void a_step_that_names_the_mixer_twice_takes_it_once() {
+    var twice = aSupperOf(aDish("cream").step(aStep("whip").appliance("mixer").appliance("mixer")));
+
+    assertThat(aPlanFor(twice).with(cream("17:00")).heldAgainst(rule)).isEmpty();
+  }
 }

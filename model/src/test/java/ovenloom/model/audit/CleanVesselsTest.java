@@ -87,6 +87,8 @@ class CleanVesselsTest {
         .isEmpty();
     assertThat(rye().wash("bowl", 2, "16:30", "Host").wash("bowl", 1, "16:40", "Host").heldAgainst(rule))
         .hasSize(1);
+    assertThat(rye().wash("bowl", -1, "16:30", "Host").heldAgainst(rule)).singleElement()
+        .satisfies(each -> assertThat(each.off()).isEqualTo(2));
     assertThat(rye().wash("bowl", 0, "16:30", "Host").heldAgainst(rule)).singleElement()
         .satisfies(each -> assertThat(each.off()).isEqualTo(1));
   }
@@ -128,9 +130,10 @@ class CleanVesselsTest {
         .with(aRun("rolls", "shape", "16:20", 10).batch(1))
         .with(aRun("rolls", "shape", "16:30", 10).batch(2));
 
-    assertThat(with(plan, "oat", "16:45", "17:05").wash("bowl", 1, "16:40", "Host").heldAgainst(rule))
-        .isEmpty();
-    assertThat(plan.wash("bowl", 1, "16:39", "Host").heldAgainst(rule)).isNotEmpty();
+    assertThat(plan.heldAgainst(rule)).isEmpty();
+    assertThat(with(plan, "oat", "16:45", "17:05").wash("bowl", 1, "16:39", "Host").heldAgainst(rule))
+        .extracting(Break::what)
+        .contains("washes 1 where 0 are dirty");
   }
 
   @Test
@@ -171,5 +174,21 @@ class CleanVesselsTest {
     assertThat(aPlanFor(aSupperOf(dough("rye", 2)).in(twoBowls)).heldAgainst(rule)).isEmpty();
     assertThat(aPlanFor(aSupperOf(dough("rye", 2)).in(twoBowls)).with(aRun("rye", "mix", "16:00", 20))
         .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void a_bowl_at_the_table_is_taken_as_long_as_the_dish_it_went_to_is_served() {
+    var gravy = aSupperOf(aDish("bird").step(aStep("roast").in("bowl", 2)),
+        aDish("gravy").course("late").step(aStep("stir").uses("bird", "roast").in("bowl", 2)))
+        .course("late", Clock.at("20:00"), 0)
+        .in(twoBowls);
+    var plan = aPlanFor(gravy).with(aRun("bird", "roast", "18:00", 10))
+        .with(aRun("gravy", "stir", "18:10", 10));
+
+    assertThat(plan.wash("bowl", 2, "20:00", "Host").heldAgainst(rule)).isEmpty();
+    assertThat(aPlanFor(gravy).with(aRun("bird", "roast", "18:00", 10))
+        .with(aRun("gravy", "stir", "18:10", 10))
+        .wash("bowl", 2, "19:59", "Host")
+        .heldAgainst(rule)).hasSize(1);
   }
 }

@@ -71,7 +71,7 @@ class LandingTest {
     var bake = aRun("bread", "bake", "17:30", 30).oven("oven", 220).racks(0, 0, 1);
 
     assertThat(
-        aPlanFor(supper).with(bread("17:00")).with(cold).with(bake).with(salad("17:20")).heldAgainst(rule))
+        aPlanFor(supper).with(bread("17:00")).with(cold).with(bake).with(salad("17:25")).heldAgainst(rule))
         .isEmpty();
   }
 
@@ -91,5 +91,27 @@ class LandingTest {
       assertThat(each.off()).isEqualTo(5);
       assertThat(each.when()).isEqualTo(between("17:00", "17:20"));
     });
+  }
+
+  @Test
+  void one_bowl_is_one_too_many_where_there_is_no_room() {
+    var soup = aSupperOf(aDish("soup").step(aStep("stir").takes(10).in("bowl").keepsOnTheCounter(60)))
+        .in(aHomeKitchen().landing(0));
+
+    assertThat(aPlanFor(soup).with(aRun("soup", "stir", "17:00", 10)).heldAgainst(rule)).hasSize(1);
+    assertThat(aPlanFor(soup).with(aStay("soup", "stir", "17:10").counter("17:20")).heldAgainst(rule))
+        .hasSize(1);
+  }
+
+  @Test
+  void each_time_there_is_too_little_room_is_a_break_of_its_own() {
+    var plan = aPlanFor(supper.in(aHomeKitchen().landing(3))).with(salad("17:00"))
+        .with(aStay("salad", "dress", "17:20").counter("17:25")
+            .shelf("17:40", "fridge", "top")
+            .counter("17:45"))
+        .with(aStay("bread", "shape", "17:42").counter("17:50"));
+
+    assertThat(plan.heldAgainst(rule)).extracting(Break::when)
+        .containsExactly(between("17:00", "17:10"), between("17:20", "17:25"), between("17:40", "17:45"));
   }
 }

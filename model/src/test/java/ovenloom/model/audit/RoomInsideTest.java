@@ -273,4 +273,29 @@ class RoomInsideTest {
         .with(new Spread("oven", 0, Clock.between("18:00", "18:30"), straight))
         .heldAgainst(rule)).hasSize(8);
   }
+
+  @Test
+  void eight_moulds_need_no_saying() {
+    var kitchen = aHomeKitchen().vessel("mould", 9, cm(10, 10, 5));
+
+    assertThat(aPlanFor(aSupperOf(baked("flans", "mould", 8)).in(kitchen))
+        .with(bake("flans", "18:00", 0, 0, 0, 0, 0, 0, 0, 0))
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void half_a_millimetre_too_near_or_too_tall_counts_as_one() {
+    assertThat(nineMoulds().with(rows(10.95, 9, "18:30")).heldAgainst(rule))
+        .allSatisfy(each -> assertThat(each.off()).isEqualTo(1));
+    assertThat(aPlanFor(turkeyAndTart(30.05)).with(bake("turkey", "18:00", 0)).heldAgainst(rule))
+        .singleElement()
+        .satisfies(
+            each -> assertThat(each.what()).isEqualTo("30.05 cm tall on rack 1, which is too tall by 1 mm"));
+  }
+
+  @Test
+  void who_stands_there_is_named_once() {
+    assertThat(nineMoulds().heldAgainst(rule)).singleElement()
+        .satisfies(each -> assertThat(each.who()).containsExactly("oven", "flans/bake"));
+  }
 }

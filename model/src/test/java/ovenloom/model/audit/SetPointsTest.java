@@ -159,7 +159,10 @@ class SetPointsTest {
         .oven("oven", 230)
         .stages(Runs.aStage(230, "18:00", "18:20"), Runs.aStage(160, "18:20", "18:21"))).heldAgainst(rule);
 
-    assertThat(one).singleElement().satisfies(each -> assertThat(each.what()).contains("1 stages"));
+    assertThat(one).singleElement().satisfies(each -> {
+      assertThat(each.off()).isEqualTo(1);
+      assertThat(each.what()).isEqualTo("has 1 stages and is written with 2");
+    });
     assertThat(brief).singleElement().satisfies(each -> assertThat(each.off()).isEqualTo(1));
     assertThat(aMinute).isEmpty();
   }
@@ -177,7 +180,8 @@ class SetPointsTest {
   void a_bake_is_in_an_oven_of_this_kitchen_and_nothing_else_is() {
     var salad = aSupperOf(aDish("salad").step(aStep("toss")));
 
-    assertThat(aPlanFor(tart).with(aRun("tart", "bake", "18:00", 30)).heldAgainst(rule)).hasSize(1);
+    assertThat(aPlanFor(tart).with(aRun("tart", "bake", "18:00", 30)).heldAgainst(rule)).singleElement()
+        .satisfies(each -> assertThat(each.what()).isEqualTo("is a bake and is put in no oven"));
     assertThat(aPlanFor(tart).with(aRun("tart", "bake", "18:00", 30).oven("kiln", 180)).heldAgainst(rule))
         .hasSize(1);
     assertThat(aPlanFor(salad).with(aRun("salad", "toss", "18:00", 10).oven("oven", 180)).heldAgainst(rule))
@@ -189,5 +193,32 @@ class SetPointsTest {
   void what_is_not_on_the_menu_is_for_another_rule() {
     assertThat(aPlanFor(tart).with(aRun("pie", "bake", "18:00", 30).oven("oven", 999)).heldAgainst(rule))
         .isEmpty();
+  }
+
+  @Test
+  void a_steamer_does_not_stand_in_for_a_fan_nor_a_fan_for_a_steamer() {
+    var kitchen = aHomeKitchen().ovens(anOven("oven").modes(Oven.STILL, Oven.FAN, "steam"));
+
+    assertThat(
+        bakedAt(baked(written("steam", Setting.celsius(100))).in(kitchen), Oven.FAN, Setting.celsius(80)))
+        .hasSize(1);
+    assertThat(
+        bakedAt(baked(written(Oven.FAN, Setting.celsius(100))).in(kitchen), "steam", Setting.celsius(120)))
+        .hasSize(1);
+  }
+
+  @Test
+  void two_hundred_and_twelve_fahrenheit_is_no_mark_of_a_dial_in_celsius() {
+    var boiling = baked(written(Oven.STILL, Setting.celsius(100)));
+
+    assertThat(bakedAt(boiling, Oven.STILL, Setting.celsius(100))).isEmpty();
+    assertThat(bakedAt(boiling, Oven.STILL, Setting.fahrenheit(212))).singleElement()
+        .satisfies(each -> assertThat(each.off()).isEqualTo(1));
+  }
+
+  @Test
+  void the_stages_do_not_end_a_minute_before_the_bake_does() {
+    assertThat(roasted("18:00", "18:20", "18:59")).singleElement()
+        .satisfies(each -> assertThat(each.off()).isEqualTo(1));
   }
 }

@@ -169,4 +169,14 @@ class ShelvesTest {
         .with(new Spread("fridge", 1, between("15:00", "16:00"), spots))
         .heldAgainst(rule)).hasSize(1);
   }
+
+  @Test
+  void half_a_millimetre_too_tall_counts_as_one() {
+    var tall = aHomeKitchen().vessel("tray", 4, cm(20, 20, 20.05));
+
+    assertThat(aPlanFor(creams.in(tall)).with(chill("cream", "15:00", "top")).heldAgainst(rule))
+        .singleElement()
+        .satisfies(
+            each -> assertThat(each.what()).isEqualTo("the tray is 20.05 cm tall, and the shelf top 20 cm"));
+  }
 }

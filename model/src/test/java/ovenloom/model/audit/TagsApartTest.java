@@ -88,4 +88,14 @@ class TagsApartTest {
         .with(bake("trout", "18:00"))
         .heldAgainst(rule)).hasSize(1);
   }
+
+  @Test
+  void one_of_two_fish_pies_that_waits_keeps_the_trout_out_as_well() {
+    var pies = aRun("fish pie", "bake", "17:00", 30).batches(1, 2).oven("oven", 180);
+    var waiting = aStay("fish pie", "bake", "17:30").batch(2).ovenThatIsOff("18:10", "oven");
+
+    assertThat(aPlanFor(supper).with(pies).with(waiting).with(bake("trout", "18:00")).heldAgainst(rule))
+        .singleElement()
+        .satisfies(each -> assertThat(each.off()).isEqualTo(10));
+  }
 }

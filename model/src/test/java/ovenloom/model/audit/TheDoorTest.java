@@ -191,4 +191,42 @@ class TheDoorTest {
 
     assertThat(plan.heldAgainst(rule)).isEmpty();
   }
+
+  @Test
+  void rye_that_goes_in_as_the_ham_is_turned_is_an_opening_by_others() {
+    var turned = ham().hands(Act.WORK, Clock.at("17:20"), Clock.at("17:22"), "Host");
+
+    assertThat(aPlanFor(supper).with(turned)
+        .with(bake("rye", "17:20", 10))
+        .with(bake("oat", "17:29", 10))
+        .heldAgainst(rule)).singleElement()
+        .satisfies(each -> assertThat(each.off()).isEqualTo(1));
+  }
+
+  /** The guest unloads the oat as the host, who also turned it, loads the malt: two openings in one minute. */
+  @Test
+  void whoever_unloads_is_who_the_plan_says_unloads() {
+    var oat = aRun("oat", "bake", "17:00", 10).oven("oven", 180)
+        .load("Host")
+        .hands(Act.WORK, Clock.at("17:09"), Clock.at("17:10"), "Host")
+        .unload("Guest");
+
+    assertThat(aPlanFor(supper).with(ham()).with(oat).with(bake("malt", "17:09", 10)).heldAgainst(rule))
+        .singleElement()
+        .satisfies(each -> assertThat(each.off()).isEqualTo(1));
+  }
+
+  @Test
+  void of_two_trays_of_which_one_waits_the_other_is_taken_out() {
+    var rolls = aSupperOf(aDish("rolls").batches(2).step(aStep("bake").takes(10).bake(180).together(2)),
+        aDish("choux").step(aStep("bake").takes(30).bake(180).doorShut(Need.Bake.TO_THE_END)));
+    var baked = aPlanFor(rolls).with(aRun("rolls", "bake", "16:55", 10).batches(1, 2).oven("oven", 180))
+        .with(aRun("choux", "bake", "17:00", 30).oven("oven", 180))
+        .with(aStay("rolls", "bake", "17:05").batch(1).oven("17:50", "oven", 180));
+
+    assertThat(baked.heldAgainst(rule)).hasSize(1);
+    assertThat(
+        baked.with(aStay("rolls", "bake", "17:05").batch(2).oven("17:50", "oven", 180)).heldAgainst(rule))
+        .isEmpty();
+  }
 }

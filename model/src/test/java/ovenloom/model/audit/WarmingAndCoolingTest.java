@@ -350,4 +350,125 @@ class WarmingAndCoolingTest {
         .heldAgainst(rule)).singleElement()
         .satisfies(each -> assertThat(each.what()).isEqualTo("never cools to 15 C"));
   }
+
+  /** 10 minutes of warming and 20 of holding take 50 kW min; off, 16 minutes of warming take 48. */
+  @Test
+  void between_custard_and_bread_half_an_hour_later_the_oven_is_off() {
+    var log = aLog("oven").warming(120, "16:50", "17:00")
+        .at(120, "17:00", "17:30")
+        .warming(220, "17:44", "18:00")
+        .at(220, "18:00", "18:30");
+
+    assertThat(aPlanFor(supper).with(custard("17:00")).with(bread("18:00")).with(log).heldAgainst(rule))
+        .isEmpty();
+  }
+
+  /** 3 minutes of cooling cost nothing, 27 of holding 27 kW min; off, 11 minutes of warming take 33. */
+  @Test
+  void between_bread_and_cake_half_an_hour_later_it_is_held() {
+    var cake = aSupperOf(aDish("bread").step(aStep("bake").takes(30).bake(220)),
+        aDish("cake").step(aStep("bake").takes(30).bake(200)));
+    var log = afterBread().cooling(200, "17:30", "17:33").at(200, "17:33", "18:30");
+
+    assertThat(aPlanFor(cake).with(bread("17:00"))
+        .with(aRun("cake", "bake", "18:00", 30).oven("oven", 200))
+        .with(log)
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void one_of_two_cooks_is_enough_to_switch_it_on() {
+    var off = afterBread().warming(220, "18:02", "18:18").at(220, "18:18", "18:48");
+    var two = supper.cooks(aCook("Host", between("16:00", "18:30")),
+        aCook("Guest", between("18:30", "19:00")));
+
+    assertThat(aPlanFor(two).with(bread("17:00")).with(moreBread("18:18")).with(off).heldAgainst(rule))
+        .isEmpty();
+  }
+
+  @Test
+  void every_day_has_a_morning() {
+    var log = aLog("oven").daysBefore(1)
+        .warming(220, "3:10", "3:30")
+        .at(220, "3:30", "4:00")
+        .warming(220, "4:05", "4:25")
+        .at(220, "4:25", "4:55");
+
+    assertThat(aPlanFor(supper)
+        .with(aRun("bread", "bake", daysBefore(1, "3:30"), 30).batch(1).oven("oven", 220))
+        .with(aRun("bread", "bake", daysBefore(1, "4:25"), 30).batch(2).oven("oven", 220))
+        .with(log)
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void a_short_use_inside_a_long_one_does_not_end_it() {
+    var buns = aSupperOf(aDish("bread").step(aStep("bake").takes(30).bake(220)),
+        aDish("buns").step(aStep("bake").takes(10).bake(220)));
+
+    assertThat(aPlanFor(buns).with(bread("17:00"))
+        .with(aRun("buns", "bake", "17:10", 10).oven("oven", 220))
+        .with(afterBread())
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void bread_comes_out_as_the_lamb_is_turned_down() {
+    var log = aLog("oven").warming(220, "17:30", "17:50")
+        .at(220, "17:50", "18:20")
+        .cooling(160, "18:20", "18:28")
+        .at(160, "18:28", "19:00");
+
+    assertThat(lamb("18:20", "19:00").with(bread("17:50")).with(log).heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void bread_still_and_then_with_the_fan_is_warmed_for_still() {
+    var fan = moreBread("17:30").mode(Oven.FAN);
+
+    assertThat(aPlanFor(supper).with(bread("17:00"))
+        .with(fan)
+        .with(afterBread().mode(Oven.FAN).at(220, "17:30", "18:00"))
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void two_custards_that_touch_are_one_use_after_the_bread() {
+    var flan = aSupperOf(aDish("bread").step(aStep("bake").takes(30).bake(220)),
+        aDish("custard").step(aStep("bake").takes(30).bake(120)),
+        aDish("flan").step(aStep("bake").takes(30).bake(120)));
+    var log = afterBread().cooling(120, "17:30", "17:44").at(120, "17:44", "18:34");
+
+    assertThat(aPlanFor(flan).with(bread("17:00"))
+        .with(custard("17:44"))
+        .with(aRun("flan", "bake", "18:04", 30).oven("oven", 120))
+        .with(log)
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
+  void what_is_wrong_in_one_way_is_one_break_however_it_is_written() {
+    var log = aLog("oven").at(210, "18:00", "18:10").at(210, "18:10", "18:30");
+
+    assertThat(aPlanFor(supper).with(bread("18:00")).with(log).heldAgainst(rule)).extracting(Break::when)
+        .containsExactly(between("17:40", "18:00"), between("18:00", "18:30"));
+  }
+
+  @Test
+  void what_is_wrong_twice_is_two_breaks() {
+    var log = aLog("oven").warming(220, "16:40", "16:50").at(220, "17:00", "17:20").at(220, "17:30", "18:00");
+
+    assertThat(aPlanFor(supper).with(bread("17:00")).with(moreBread("17:30")).with(log).heldAgainst(rule))
+        .extracting(Break::when)
+        .containsExactly(between("16:50", "17:00"), between("17:20", "17:30"));
+  }
+
+  @Test
+  void no_oven_cools_to_the_room() {
+    assertThat(aPlanFor(supper).with(bread("17:00"))
+        .with(aRun("custard", "bake", "18:00", 30).oven("oven", 20))
+        .with(afterBread().cooling(20, "17:30", "18:00").at(20, "18:00", "18:30"))
+        .heldAgainst(rule)).singleElement()
+        .satisfies(each -> assertThat(each.what()).isEqualTo("never cools to 20 C"));
+  }
 }
