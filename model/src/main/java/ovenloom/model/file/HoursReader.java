@@ -10,7 +10,7 @@ import ovenloom.model.measure.Stretch;
 /** Reads when someone is there, or something can be used: stretches of the clock by day. */
 final class HoursReader {
 
-  private static final Keys TAKEN = Keys.of("what is taken", "when", "count");
+  static final Keys TAKEN = Keys.of("what is taken", "when", "count");
 
   private final Desk desk;
   private final Days days;
