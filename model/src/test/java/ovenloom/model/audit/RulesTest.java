@@ -3,105 +3,103 @@ package ovenloom.model.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.URI;
 import java.net.URISyntaxException;
-import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import ovenloom.model.menu.Wish;
 
-/** Each rule is one class, one page, one test and one line in the list. */
+/** Every rule is in the list, and has a page that says its sentence, and a test. */
 class RulesTest {
 
-  private static final Path PAGES = Path.of("..", "docs", "rules");
+  private static final Path DOCS = Path.of("..", "docs");
+  private static final Pattern ENTRY = Pattern.compile("(?m)^- \\[(.+)]\\((.+)\\.md\\)$");
 
-  /** Classes of rules, listed or not. */
-  static List<Class<?>> rules() throws IOException {
-    List<Class<?>> rules = new ArrayList<>();
-    try (Stream<Path> files = Files.list(classes())) {
-      for (Path file : files.sorted().toList()) {
-        String name = file.getFileName().toString();
-        Class<?> found = name.endsWith(".class") ? named(name.substring(0, name.length() - 6)) : Object.class;
-        if (KitchenRule.class.isAssignableFrom(found) && !found.isInterface()) {
-          rules.add(found);
-        }
-      }
-    }
-    return rules;
+  static Stream<KitchenRule> rules() {
+    return Audit.RULES.stream();
   }
 
-  private static Path classes() {
-    try {
-      URL audit = Objects.requireNonNull(Audit.class.getResource("Audit.class"));
-      return Objects.requireNonNull(Path.of(audit.toURI()).getParent());
-    } catch (URISyntaxException e) {
-      throw new IllegalStateException(e);
-    }
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("rules")
+  void a_rule_has_a_page_that_says_its_sentence_and_works_a_case_by_hand(KitchenRule rule)
+      throws IOException {
+    String page = Files.readString(DOCS.resolve("rules").resolve(page(rule) + ".md"));
+
+    assertThat(page.lines().filter(line -> line.startsWith("> "))).containsExactly("> " + rule.sentence());
+    assertThat(page).containsIgnoringCase("# " + rule.id()).contains("\n## By hand\n", "\n## Source\n");
   }
 
-  private static Class<?> named(String name) {
-    try {
-      return Class.forName("ovenloom.model.audit." + name);
-    } catch (ClassNotFoundException e) {
-      throw new IllegalStateException(e);
-    }
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("rules")
+  void a_rule_has_a_test_of_its_own(KitchenRule rule) {
+    Path test = Path.of("src", "test", "java")
+        .resolve(rule.getClass().getName().replace('.', '/') + "Test.java");
+
+    assertThat(test).isRegularFile();
   }
 
   @Test
-  void there_are_as_many_rules_as_the_kitchen_has() throws IOException {
-    assertThat(rules()).hasSizeGreaterThanOrEqualTo(24);
-    assertThat(Audit.RULES).extracting(KitchenRule::id).doesNotHaveDuplicates();
-    assertThat(Audit.RULES).extracting(KitchenRule::sentence).doesNotHaveDuplicates();
+  void the_pages_are_listed_in_the_order_in_which_a_plan_is_judged() throws IOException {
+    String contents = Files.readString(DOCS.resolve("rules").resolve("README.md"));
+
+    assertThat(entries(contents, 1)).isEqualTo(rules().map(KitchenRule::id).toList());
+    assertThat(entries(contents, 2)).isEqualTo(rules().map(RulesTest::page).toList());
   }
 
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("rules")
-  void each_has_a_line_in_the_list(Class<?> rule) {
-    assertThat(Audit.RULES).filteredOn(each -> each.getClass().equals(rule)).hasSize(1);
-  }
+  @Test
+  void no_rule_is_written_and_then_left_out_of_the_list() throws IOException, URISyntaxException {
+    URI home = KitchenRule.class.getProtectionDomain().getCodeSource().getLocation().toURI();
+    try (Stream<Path> classes = Files.list(Path.of(home).resolve("ovenloom/model/audit"))) {
+      List<String> written = classes.map(RulesTest::name)
+          .filter(RulesTest::isARule)
+          .toList();
 
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("rules")
-  void each_has_a_test(Class<?> rule) {
-    assertThat(named(rule.getSimpleName() + "Test")).isNotNull();
-  }
-
-  static List<KitchenRule> listed() {
-    return Audit.RULES;
-  }
-
-  @ParameterizedTest(name = "rule {index}")
-  @MethodSource("listed")
-  void each_has_a_page_that_says_its_sentence(KitchenRule rule) {
-    assertThat(page(rule)).exists().content().contains("> " + rule.sentence()).contains("## ");
+      assertThat(written).hasSizeGreaterThan(20)
+          .containsExactlyInAnyOrderElementsOf(rules().map(rule -> rule.getClass().getName()).toList());
+    }
   }
 
   @Test
   void no_page_is_about_a_rule_that_is_not_kept() throws IOException {
-    try (Stream<Path> pages = Files.list(PAGES)) {
-      assertThat(pages.filter(page -> !page.endsWith("README.md")))
-          .containsExactlyInAnyOrderElementsOf(Audit.RULES.stream().map(RulesTest::page).toList());
+    try (Stream<Path> pages = Files.list(DOCS.resolve("rules"))) {
+      assertThat(pages.map(page -> page.getFileName().toString()).filter(page -> !page.equals("README.md")))
+          .containsExactlyInAnyOrderElementsOf(rules().map(rule -> page(rule) + ".md").toList());
     }
   }
 
   @Test
-  void the_pages_are_listed_in_the_order_of_the_rules() throws IOException {
-    List<String> lines = Files.readAllLines(PAGES.resolve("README.md"));
+  void every_wish_is_worked_by_hand() throws IOException {
+    String page = Files.readString(DOCS.resolve("wishes.md"));
 
-    assertThat(lines.stream().filter(line -> line.startsWith("- "))).containsExactlyElementsOf(
-        Audit.RULES.stream().map(rule -> "- [" + rule.id() + "](" + file(rule) + ")").toList());
+    assertThat(Wish.values())
+        .allSatisfy(wish -> assertThat(page).containsIgnoringCase("\n## " + wish.name() + "\n"));
   }
 
-  private static Path page(KitchenRule rule) {
-    return PAGES.resolve(file(rule));
+  private static String page(KitchenRule rule) {
+    return rule.id().replace(' ', '-');
   }
 
-  private static String file(KitchenRule rule) {
-    return rule.id().replace(' ', '-') + ".md";
+  private static List<String> entries(String contents, int group) {
+    return ENTRY.matcher(contents).results().map((MatchResult entry) -> entry.group(group)).toList();
+  }
+
+  private static String name(Path file) {
+    return "ovenloom.model.audit." + file.getFileName().toString().replace(".class", "");
+  }
+
+  private static boolean isARule(String name) {
+    try {
+      Class<?> kind = Class.forName(name);
+      return KitchenRule.class.isAssignableFrom(kind) && !kind.isInterface();
+    } catch (ClassNotFoundException notAClass) {
+      return false;
+    }
   }
 }
