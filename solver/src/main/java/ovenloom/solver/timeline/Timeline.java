@@ -8,7 +8,7 @@ package ovenloom.solver.timeline;
  * available outside the horizon. Asking and taking allocate nothing once the arrays have grown.
  * A timeline belongs to one thread.
  */
-public sealed interface Timeline permits CountTimeline, CookTimeline, SurfaceTimeline {
+public sealed interface Timeline permits CountTimeline, CookTimeline, DialTimeline, SurfaceTimeline {
 
   /** The answer of a search for a start when there is none inside the horizon. */
   int NONE = Integer.MIN_VALUE;

@@ -1,0 +1,26 @@
+package ovenloom.solver.place;
+
+import java.util.List;
+import ovenloom.model.measure.Setting;
+import ovenloom.solver.timeline.Bake;
+
+/**
+ * One way to bake a run.
+ *
+ * @param oven its number in the kitchen's list
+ * @param mode the oven's
+ * @param marks one for each stage
+ * @param bake as the oven's dial sees it
+ * @param racks which of the oven's racks will do
+ * @param points what the marks cost, off those that were written
+ * @param asWritten whether the marks are those nearest to what was written
+ */
+record BakeChoice(
+    int oven, String mode, List<Setting> marks, Bake bake, List<Integer> racks, int points,
+    boolean asWritten) {
+
+  BakeChoice {
+    marks = List.copyOf(marks);
+    racks = List.copyOf(racks);
+  }
+}

@@ -1,0 +1,140 @@
+package ovenloom.solver.place;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Oven;
+import ovenloom.model.measure.Setting;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Need;
+import ovenloom.solver.timeline.Bake;
+
+/** Every oven, mode and mark in which a run may be baked. */
+final class BakeChoices {
+
+  private static final double KELVINS_A_POINT = 5;
+
+  private final Event event;
+  private final Map<String, Integer> tagBits = new TreeMap<>();
+
+  BakeChoices(Event event) {
+    this.event = event;
+  }
+
+  /** The ways to bake a run, oven by oven, those as written first; none for a run that is no bake. */
+  List<BakeChoice> of(Run run) {
+    Need.Bake bake = run.step().bake();
+    List<BakeChoice> choices = new ArrayList<>();
+    if (bake == null) {
+      return choices;
+    }
+    Kitchen kitchen = event.kitchen();
+    for (int oven = 0; oven < kitchen.ovens().size(); oven++) {
+      for (String mode : kitchen.ovens().get(oven).modes()) {
+        addMarks(choices, run, bake, oven, mode);
+      }
+    }
+    return choices;
+  }
+
+  private void addMarks(List<BakeChoice> choices, Run run, Need.Bake bake, int number, String mode) {
+    Oven oven = event.kitchen().ovens().get(number);
+    OvenDial dial = new OvenDial(oven);
+    List<Integer> racks = IntStream.range(0, oven.racks().size())
+        .filter(rack -> bake.level() == null || oven.isAt(rack, bake.level()))
+        .boxed()
+        .toList();
+    List<Setting> written = new ArrayList<>();
+    for (Need.Stage stage : bake.stages()) {
+      Setting mark = dial.written(stage, mode);
+      if (mark == null || racks.isEmpty()) {
+        return;
+      }
+      written.add(mark);
+    }
+    choices.add(choice(run, bake, number, dial, mode, written, racks, true));
+    if (bake.stages().size() == 1) {
+      for (Setting mark : dial.window(bake.stages().getFirst(), mode)) {
+        if (!mark.equals(written.getFirst())) {
+          choices.add(choice(run, bake, number, dial, mode, List.of(mark), racks, false));
+        }
+      }
+    }
+  }
+
+  private BakeChoice choice(
+      Run run,
+      Need.Bake bake,
+      int oven,
+      OvenDial dial,
+      String mode,
+      List<Setting> marks,
+      List<Integer> racks,
+      boolean asWritten) {
+    double off = 0;
+    int[] settings = new int[marks.size()];
+    for (int stage = 0; stage < settings.length; stage++) {
+      settings[stage] = dial.setting(marks.get(stage), mode);
+      off += dial.off(bake.stages().get(stage), mode, marks.get(stage));
+    }
+    int points = (int) Math.floor(off / KELVINS_A_POINT + 1e-6);
+    return new BakeChoice(oven, mode, marks, shape(run, bake, settings), racks, points, asWritten);
+  }
+
+  private Bake shape(Run run, Need.Bake bake, int[] settings) {
+    List<HandsNeed> middle = run.hands()
+        .stream()
+        .filter(hands -> !hands.isDoor() && hands.from() > 0 && hands.minutes() != HandsNeed.TO_THE_END)
+        .toList();
+    return new Bake(
+        stageMinutes(bake, run.minutes()),
+        settings,
+        bake.load(),
+        bake.unload(),
+        bake.doorShut(),
+        middle.stream().mapToInt(HandsNeed::from).toArray(),
+        middle.stream().mapToInt(HandsNeed::minutes).toArray(),
+        tags(run.dish()),
+        avoided(run.dish()));
+  }
+
+  static int[] stageMinutes(Need.Bake bake, int minutes) {
+    int[] lengths = new int[bake.stages().size()];
+    int left = minutes;
+    for (int stage = 0; stage < lengths.length; stage++) {
+      Integer written = bake.stages().get(stage).minutes();
+      lengths[stage] = written == null || stage == lengths.length - 1 ? left : written;
+      left -= lengths[stage];
+    }
+    return lengths;
+  }
+
+  private long tags(Dish dish) {
+    long bits = 0;
+    for (String tag : dish.tags()) {
+      bits |= bit(tag);
+    }
+    return bits;
+  }
+
+  private long avoided(Dish dish) {
+    long bits = 0;
+    for (Event.Apart apart : event.apart()) {
+      bits |= dish.tags().contains(apart.one()) ? bit(apart.other()) : 0;
+      bits |= dish.tags().contains(apart.other()) ? bit(apart.one()) : 0;
+    }
+    return bits;
+  }
+
+  /** Only tags that some oven must keep apart need a bit. */
+  private long bit(String tag) {
+    boolean counts = event.apart()
+        .stream()
+        .anyMatch(apart -> apart.one().equals(tag) || apart.other().equals(tag));
+    return counts ? 1L << tagBits.computeIfAbsent(tag, each -> tagBits.size()) : 0;
+  }
+}

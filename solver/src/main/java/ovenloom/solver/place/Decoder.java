@@ -1,0 +1,160 @@
+package ovenloom.solver.place;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.model.menu.Link;
+
+/**
+ * Turns an order of runs into a plan: each run is placed as late as it fits, the runs that wait for it first.
+ *
+ * <p>Belongs to one thread, and hands out the same draft again and again.
+ */
+public final class Decoder {
+
+  private final Runs runs;
+  private final Floor floor;
+  private final Draft draft;
+  private final Fitting fitting;
+  private final Larder larder;
+  private final List<List<Tie>> after = new ArrayList<>();
+  private final List<List<Tie>> before = new ArrayList<>();
+  private final List<List<Integer>> waitsOf = new ArrayList<>();
+  private final int[] nextBatch;
+  private long decoded;
+
+  /** A decoder for an event laid out as runs. */
+  public Decoder(Runs runs) {
+    this.runs = runs;
+    floor = new Floor(runs);
+    draft = new Draft(runs);
+    fitting = new Fitting(runs, floor, draft);
+    larder = new Larder(runs, floor, draft);
+    nextBatch = new int[runs.runs().size()];
+    for (Run run : runs.runs()) {
+      after.add(runs.ties().stream().filter(tie -> tie.earlier() == run.index()).toList());
+      before.add(runs.ties().stream().filter(tie -> tie.later() == run.index()).toList());
+      nextBatch[run.index()] = nextBatchOf(run);
+      List<Integer> waits = new ArrayList<>();
+      for (int i = 0; i < runs.waits().size(); i++) {
+        if (runs.waits().get(i).run() == run.index()) {
+          waits.add(i);
+        }
+      }
+      waitsOf.add(waits);
+    }
+  }
+
+  private int nextBatchOf(Run run) {
+    int next = run.index() + 1;
+    boolean same = next < runs.runs().size()
+        && runs.runs().get(next).step().equals(run.step())
+        && runs.runs().get(next).dish().equals(run.dish());
+    return same ? next : -1;
+  }
+
+  /** How many orders have been decoded. */
+  public long decoded() {
+    return decoded;
+  }
+
+  /** How many ways there are to bake a run; 0 for one that is no bake. */
+  public int choicesOf(int run) {
+    return fitting.choices(run).size();
+  }
+
+  /**
+   * Decodes an order.
+   *
+   * @param order the runs by number, each once; earlier in it means placed earlier, and so later in the day
+   * @param earlier minutes each run is to end before it must, by run
+   * @param choice the way to bake each run, by run; below 0 leaves it to the decoder
+   */
+  public Draft decode(int[] order, int[] earlier, int[] choice) {
+    decoded++;
+    floor.clear();
+    draft.clear();
+    for (int run : order) {
+      place(run, earlier, choice);
+    }
+    for (VesselPool pool : floor.vessels) {
+      for (int i = 0; pool != null && i < pool.washes(); i++) {
+        VesselPool.Done wash = pool.wash(i);
+        if (wash.pieces() > 0) {
+          draft.washes.add(wash);
+        }
+      }
+    }
+    return draft;
+  }
+
+  private void place(int run, int[] earlier, int[] choice) {
+    if (draft.placed[run]) {
+      return;
+    }
+    if (nextBatch[run] >= 0) {
+      place(nextBatch[run], earlier, choice);
+    }
+    for (Tie tie : after.get(run)) {
+      place(tie.later(), earlier, choice);
+    }
+    Run placing = runs.runs().get(run);
+    if (placing.step().serve()) {
+      fitting.serve(placing);
+    } else {
+      fitting.place(placing, latestEnd(placing) - earlier[run], choice[run]);
+    }
+    draft.placed[run] = true;
+    meetLinks(placing);
+    for (int wait : waitsOf.get(run)) {
+      larder.keep(wait);
+    }
+  }
+
+  private int latestEnd(Run run) {
+    int latest = run.due();
+    for (Tie tie : after.get(run.index())) {
+      latest = Math.min(latest, latestEnd(run, tie));
+    }
+    int next = nextBatch[run.index()];
+    return next < 0 ? latest : Math.min(latest, draft.end[next]);
+  }
+
+  private int latestEnd(Run run, Tie tie) {
+    int start = draft.start[tie.later()];
+    return switch (tie.link().kind()) {
+      case FOOD, ORDER_ONLY -> start - tie.link().least();
+      case ALONGSIDE -> start + run.minutes();
+    };
+  }
+
+  /** Where a run came out too early for what follows it, lets what follows begin sooner if it may, else falls short. */
+  private void meetLinks(Run run) {
+    int end = draft.end[run.index()];
+    for (Tie tie : after.get(run.index())) {
+      if (tie.link().kind() == Link.Kind.ALONGSIDE) {
+        fallShortBy(draft.start[tie.later()] + 1 - end);
+      } else {
+        Run later = runs.runs().get(tie.later());
+        if (draft.start[tie.later()] > end && later.stretches() && isFedByThisAlone(tie)) {
+          fitting.beginSooner(later, end + tie.link().least());
+        }
+        Integer most = tie.link().most();
+        if (most != null) {
+          fallShortBy(draft.start[tie.later()] - end - most);
+        }
+      }
+      fallShortBy(
+          tie.link().kind() == Link.Kind.ALONGSIDE ? 0 : end + tie.link().least() - draft.start[tie.later()]);
+    }
+  }
+
+  private boolean isFedByThisAlone(Tie tie) {
+    return before.get(tie.later()).size() == 1;
+  }
+
+  private void fallShortBy(int minutes) {
+    if (minutes > 0) {
+      draft.fallsShort(minutes);
+    }
+  }
+}

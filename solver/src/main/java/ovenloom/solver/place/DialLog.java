@@ -1,0 +1,179 @@
+package ovenloom.solver.place;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import ovenloom.model.kitchen.Oven;
+import ovenloom.model.kitchen.Warmth;
+import ovenloom.model.measure.Setting;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.OvenLog;
+import ovenloom.model.plan.OvenLog.Doing;
+import ovenloom.model.plan.OvenLog.Span;
+import ovenloom.solver.timeline.Presence;
+
+/** What each oven does over time, from the bakes in it: preheats, turns of the dial, holds, and when it is off. */
+public final class DialLog {
+
+  /** In a shorter gap an oven is held at the next mark, minutes. */
+  private static final int WORTH_SWITCHING_OFF = 30;
+
+  private static final int MORNING = 4 * 60;
+  private static final int DAY = 24 * 60;
+
+  private final Event event;
+  private final Presence there;
+
+  /** Logs for an event. */
+  public DialLog(Event event) {
+    this.event = event;
+    there = Crew.there(event.cooks());
+  }
+
+  /** One log for each oven that is used. */
+  public List<OvenLog> of(Draft draft) {
+    List<OvenLog> logs = new ArrayList<>();
+    for (int oven = 0; oven < event.kitchen().ovens().size(); oven++) {
+      List<Block> blocks = blocks(draft, oven);
+      if (!blocks.isEmpty()) {
+        logs.add(log(event.kitchen().ovens().get(oven), blocks));
+      }
+    }
+    return logs;
+  }
+
+  /** Bakes at one mark that overlap or touch. */
+  record Block(Setting mark, String mode, int from, int to) {}
+
+  static List<Block> blocks(Draft draft, int oven) {
+    List<Block> stages = new ArrayList<>();
+    for (int run = 0; run < draft.choice.length; run++) {
+      BakeChoice choice = draft.choice[run];
+      if (choice != null && choice.oven() == oven) {
+        for (int stage = 0; stage < choice.marks().size(); stage++) {
+          int from = draft.start[run] + choice.bake().from(stage);
+          stages.add(
+              new Block(choice.marks().get(stage), choice.mode(), from, from + choice.bake().minutes(stage)));
+        }
+      }
+    }
+    stages.sort(Comparator.comparingInt(Block::from).thenComparingInt(Block::to));
+    List<Block> blocks = new ArrayList<>();
+    for (Block stage : stages) {
+      Block last = blocks.isEmpty() ? null : blocks.getLast();
+      if (last != null && joins(last, stage)) {
+        blocks.set(blocks.size() - 1,
+            new Block(last.mark(), last.mode(), last.from(), Math.max(last.to(), stage.to())));
+      } else {
+        blocks.add(stage);
+      }
+    }
+    return blocks;
+  }
+
+  /**
+   * How often the ovens' dials are turned to another mark, but for the first mark of each oven and for the stages of a
+   * bake.
+   */
+  public static int turns(Draft draft) {
+    int turns = 0;
+    for (int oven = 0; oven < draft.runs().event().kitchen().ovens().size(); oven++) {
+      List<Block> blocks = blocks(draft, oven);
+      for (int i = 1; i < blocks.size(); i++) {
+        Block before = blocks.get(i - 1);
+        Block block = blocks.get(i);
+        boolean ofABake = before.to() == block.from();
+        turns += ofABake || before.mark().equals(block.mark()) ? 0 : 1;
+      }
+    }
+    return turns;
+  }
+
+  private static boolean joins(Block one, Block next) {
+    return one.mark().equals(next.mark()) && one.mode().equals(next.mode()) && next.from() <= one.to();
+  }
+
+  private OvenLog log(Oven oven, List<Block> blocks) {
+    List<Span> spans = new ArrayList<>();
+    for (int i = 0; i < blocks.size(); i++) {
+      Block block = blocks.get(i);
+      Block before = i == 0 ? null : blocks.get(i - 1);
+      int changed = 0;
+      if (before == null || holdsAMorning(before.to(), block.from())) {
+        int preheat = oven.warmth().minutes(oven.warmth().room(), block.mark().temperature());
+        add(spans, Doing.WARMING, block, block.from() - preheat, block.from());
+      } else if (before.to() < block.from()) {
+        bridge(spans, oven, before, block);
+      } else {
+        changed = change(spans, oven.warmth(), before, block, block.from(), block.to());
+      }
+      add(spans, Doing.AT, block, block.from() + changed, block.to());
+    }
+    return new OvenLog(oven.name(), merged(spans));
+  }
+
+  private void bridge(List<Span> spans, Oven oven, Block before, Block next) {
+    int gap = next.from() - before.to();
+    int preheat = oven.warmth().preheat(before.mark().temperature(), next.mark().temperature(), gap);
+    boolean off = gap >= WORTH_SWITCHING_OFF
+        && preheat <= gap
+        && there.openAt(next.from() - preheat)
+        && (long) preheat * oven.heating().watts() <= held(oven, before, next, gap);
+    if (off) {
+      add(spans, Doing.WARMING, next, next.from() - preheat, next.from());
+    } else {
+      int changed = change(spans, oven.warmth(), before, next, before.to(), next.from());
+      add(spans, Doing.AT, next, before.to() + changed, next.from());
+    }
+  }
+
+  private static long held(Oven oven, Block before, Block next, int gap) {
+    int change = oven.warmth().minutes(before.mark().temperature(), next.mark().temperature());
+    boolean warms = isHotter(next, before);
+    return (warms ? (long) change * oven.heating().watts() : 0)
+        + (long) (gap - change) * oven.holding().watts();
+  }
+
+  /** Adds the minutes in which the oven gets from one mark to the next, within a stretch; says how many. */
+  private static int change(List<Span> spans, Warmth warmth, Block before, Block next, int from, int to) {
+    int minutes = Math.min(to - from, warmth.minutes(before.mark().temperature(), next.mark().temperature()));
+    add(spans, isHotter(next, before) ? Doing.WARMING : Doing.COOLING, next, from, from + minutes);
+    return minutes;
+  }
+
+  private static boolean isHotter(Block one, Block other) {
+    return one.mark().temperature().compareTo(other.mark().temperature()) > 0;
+  }
+
+  private static void add(List<Span> spans, Doing doing, Block block, int from, int to) {
+    if (from < to) {
+      spans.add(new Span(doing, block.mark(), block.mode(), new Stretch(from, to)));
+    }
+  }
+
+  private static List<Span> merged(List<Span> spans) {
+    List<Span> merged = new ArrayList<>();
+    for (Span span : spans) {
+      Span last = merged.isEmpty() ? null : merged.getLast();
+      boolean same = last != null
+          && last.doing() == span.doing()
+          && last.mark().equals(span.mark())
+          && last.mode().equals(span.mode())
+          && last.when().to() == span.when().from();
+      if (same && last != null) {
+        merged.set(merged.size() - 1,
+            new Span(span.doing(), span.mark(), span.mode(),
+                new Stretch(last.when().from(), span.when().to())));
+      } else {
+        merged.add(span);
+      }
+    }
+    return merged;
+  }
+
+  private static boolean holdsAMorning(int from, int to) {
+    int next = Math.floorDiv(from - MORNING + DAY - 1, DAY) * DAY + MORNING;
+    return next < to;
+  }
+}

@@ -1,0 +1,124 @@
+package ovenloom.solver.place;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import ovenloom.solver.timeline.Timeline;
+
+/** What the decoder decided so far: a plan in numbers, and how far it is from keeping the rules. */
+public final class Draft {
+
+  final Runs runs;
+  final int[] start;
+  final int[] end;
+  final boolean[] placed;
+  final int[] blocker;
+  final @Nullable BakeChoice[] choice;
+  final int[] @Nullable [] racks;
+  final int[][] burners;
+  final int[] store;
+  final int[][] shelves;
+  final Crew.Taken[][] hands;
+  final List<List<WaitPart>> waits;
+  final List<VesselPool.Done> washes = new ArrayList<>();
+  private long shortfall;
+
+  Draft(Runs runs) {
+    this.runs = runs;
+    int all = runs.runs().size();
+    start = new int[all];
+    end = new int[all];
+    placed = new boolean[all];
+    blocker = new int[all];
+    choice = new BakeChoice[all];
+    racks = new int[all][];
+    burners = new int[all][];
+    store = new int[all];
+    shelves = new int[all][];
+    hands = new Crew.Taken[all][];
+    waits = new ArrayList<>();
+    runs.waits().forEach(wait -> waits.add(List.of()));
+  }
+
+  /** Notes that a rule could not be kept, and by how much. */
+  void fallsShort(long by) {
+    shortfall += BREAK + by;
+  }
+
+  /** What a break costs on top of how far off it is. */
+  private static final int BREAK = 30;
+
+  /** 0 for a plan that keeps every rule the decoder knows; else a sum that shrinks as it gets nearer. */
+  public long shortfall() {
+    return shortfall;
+  }
+
+  public Runs runs() {
+    return runs;
+  }
+
+  public int start(int run) {
+    return start[run];
+  }
+
+  public int end(int run) {
+    return end[run];
+  }
+
+  /** What kept a run from being later: another run's number, or one of the timelines' words for none. */
+  public int blocker(int run) {
+    return blocker[run];
+  }
+
+  /** The parts of a wait, by its number. */
+  public List<WaitPart> parts(int wait) {
+    return waits.get(wait);
+  }
+
+  /** How many hands stretches a run has, of those that were found a cook. */
+  public int handsOf(int run) {
+    return hands[run] == null ? 0 : hands[run].length;
+  }
+
+  /** A hands stretch of a run, in the order of its needs. */
+  public Crew.Taken hands(int run, int number) {
+    return hands[run][number];
+  }
+
+  /** What the marks of a bake cost, off those that were written; 0 for a run that is no bake. */
+  public int settingPoints(int run) {
+    BakeChoice chosen = choice[run];
+    return chosen == null ? 0 : chosen.points();
+  }
+
+  /** The washes that were put in. */
+  public List<VesselPool.Done> washes() {
+    return List.copyOf(washes);
+  }
+
+  /** How many burners a run takes. */
+  public int burnersOf(int run) {
+    return burners[run] == null ? 0 : burners[run].length;
+  }
+
+  /** A burner a run takes, by its number in the kitchen's list. */
+  public int burner(int run, int pot) {
+    return burners[run][pot];
+  }
+
+  void clear() {
+    Arrays.fill(placed, false);
+    Arrays.fill(choice, null);
+    Arrays.fill(racks, null);
+    Arrays.fill(burners, null);
+    Arrays.fill(shelves, null);
+    Arrays.fill(hands, null);
+    Arrays.fill(blocker, Timeline.NOBODY);
+    for (int i = 0; i < waits.size(); i++) {
+      waits.set(i, List.of());
+    }
+    washes.clear();
+    shortfall = 0;
+  }
+}

@@ -1,0 +1,243 @@
+package ovenloom.solver.place;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.Keeps;
+import ovenloom.solver.timeline.Presence;
+
+/** Finds where food waits: on the counter, on a shelf, in a hot place, on its burner turned low. */
+final class Larder {
+
+  /** A hot dish may stand this long before it is the worse for it, minutes. */
+  private static final int STILL_HOT = 10;
+
+  /** Food that keeps on the counter goes to the fridge only if it waits longer than this, minutes. */
+  private static final int WORTH_A_TRIP = 60;
+
+  private final Runs runs;
+  private final Floor floor;
+  private final Draft draft;
+  private final Presence there;
+
+  Larder(Runs runs, Floor floor, Draft draft) {
+    this.runs = runs;
+    this.floor = floor;
+    this.draft = draft;
+    there = floor.crew.there();
+  }
+
+  /** Keeps the food of a wait from the end of its run until the last of it is taken. */
+  void keep(int number) {
+    Wait wait = runs.waits().get(number);
+    int from = draft.end[wait.run()];
+    int to = from;
+    for (Wait.Taker taker : wait.takers()) {
+      to = Math.max(to, taken(taker));
+    }
+    if (to == from) {
+      return;
+    }
+    List<WaitPart> found = find(wait, from, to);
+    if (found == null) {
+      found = List.of(WaitPart.onTheCounter(from, to));
+      draft.fallsShort(Math.max(1, worstExcess(wait, found)));
+    }
+    for (WaitPart part : found) {
+      take(wait, part);
+    }
+    draft.waits.set(number, found);
+  }
+
+  private int taken(Wait.Taker taker) {
+    return taker.run() == Wait.TABLE ? taker.due() : draft.start[taker.run()];
+  }
+
+  private @Nullable List<WaitPart> find(Wait wait, int from, int to) {
+    boolean hot = runs.runs().get(wait.run()).dish().arrives() == Arrives.HOT;
+    List<WaitPart> found = null;
+    if (hot && to - from > STILL_HOT) {
+      found = inOneHotPlace(wait, from, to);
+      found = found == null ? onItsBurners(wait, from, to) : found;
+    }
+    if (found == null && to - from <= WORTH_A_TRIP) {
+      found = onTheCounter(wait, from, to);
+    }
+    found = found == null ? inOneColdPlace(wait, from, to) : found;
+    found = found == null ? onTheCounter(wait, from, to) : found;
+    found = found == null ? inOneHotPlace(wait, from, to) : found;
+    return found == null ? onItsBurners(wait, from, to) : found;
+  }
+
+  private @Nullable List<WaitPart> onTheCounter(Wait wait, int from, int to) {
+    List<WaitPart> parts = List.of(WaitPart.onTheCounter(from, to));
+    boolean room = floor.landing.fits(from, to, wait.pieces().size());
+    return room && worstExcess(wait, parts) <= 0 ? parts : null;
+  }
+
+  private @Nullable List<WaitPart> onItsBurners(Wait wait, int from, int to) {
+    int[] burners = draft.burners[wait.run()];
+    if (burners == null || wait.keeps().burner() == null || !there.openAt(from)) {
+      return null;
+    }
+    for (int burner : burners) {
+      if (!floor.burners[burner].fits(from, to, 1)) {
+        return null;
+      }
+    }
+    List<WaitPart> parts = List.of(WaitPart.onBurners(burners, from, to));
+    return worstExcess(wait, parts) <= 0 ? parts : null;
+  }
+
+  private @Nullable List<WaitPart> inOneHotPlace(Wait wait, int from, int to) {
+    for (int store : stores(wait.keeps(), false)) {
+      List<WaitPart> parts = there.openAt(from) ? inStore(wait, store, from, from, to, to) : null;
+      if (parts != null) {
+        return parts;
+      }
+    }
+    return null;
+  }
+
+  private @Nullable List<WaitPart> inOneColdPlace(Wait wait, int from, int to) {
+    int leaves = there.latestMoment(to);
+    int arrives = firstMoment(from);
+    for (int store : stores(wait.keeps(), true)) {
+      boolean standsThere = draft.shelves[wait.run()] != null && draft.store[wait.run()] == store;
+      int moved = standsThere ? from : arrives;
+      List<WaitPart> parts = moved < leaves ? inStore(wait, store, from, moved, leaves, to) : null;
+      if (parts != null) {
+        return parts;
+      }
+    }
+    return null;
+  }
+
+  /** The first moment, not before this one, at which someone is there. */
+  private int firstMoment(int notBefore) {
+    for (int i = 0; i < there.stretches(); i++) {
+      if (there.closes(i) >= notBefore) {
+        return Math.max(notBefore, there.opens(i));
+      }
+    }
+    return Integer.MAX_VALUE;
+  }
+
+  private @Nullable List<WaitPart> inStore(Wait wait, int store, int from, int moved, int leaves, int to) {
+    int[] shelves = shelves(wait, store, moved, leaves);
+    if (shelves == null) {
+      return null;
+    }
+    List<WaitPart> parts = new ArrayList<>();
+    if (from < moved) {
+      parts.add(WaitPart.onTheCounter(from, moved));
+    }
+    parts.add(WaitPart.inStore(store, shelves, moved, leaves));
+    if (leaves < to) {
+      parts.add(WaitPart.onTheCounter(leaves, to));
+    }
+    boolean room = parts.stream()
+        .filter(part -> part.kind() == WaitPart.Kind.COUNTER)
+        .allMatch(part -> floor.landing.fits(part.from(), part.to(), wait.pieces().size()));
+    return room && worstExcess(wait, parts) <= 0 ? parts : null;
+  }
+
+  /** Shelves for all pieces; those it stands on already, if they will do. */
+  private int @Nullable [] shelves(Wait wait, int store, int from, int to) {
+    long requires = runs.runs().get(wait.run()).requires();
+    Tiers tiers = floor.stores[store];
+    int[] same = standing(wait, store);
+    if (same != null && tiers.hasRoom(from, to, wait.pieces(), same, requires)) {
+      return same;
+    }
+    List<Integer> order = new ArrayList<>();
+    for (int tier = 0; tier < tiers.size(); tier++) {
+      order.add(requires > 0 ? tiers.size() - 1 - tier : tier);
+    }
+    int[] found = tiers.room(from, to, wait.pieces(), order, requires);
+    return found != null && found.length == 0 ? new int[]{order.getFirst()} : found;
+  }
+
+  /** The shelves that the step's run has these pieces on, in this store. */
+  private int @Nullable [] standing(Wait wait, int store) {
+    int[] shelves = draft.shelves[wait.run()];
+    if (shelves == null || draft.store[wait.run()] != store) {
+      return null;
+    }
+    Run run = runs.runs().get(wait.run());
+    int before = (wait.batches().first() - run.batches().first()) * wait.pieces().size();
+    int count = Math.max(1, wait.pieces().size());
+    return before + count > shelves.length ? null : Arrays.copyOfRange(shelves, before, before + count);
+  }
+
+  private List<Integer> stores(Keeps keeps, boolean cold) {
+    Kitchen kitchen = runs.event().kitchen();
+    return keeps.stores()
+        .entrySet()
+        .stream()
+        .sorted(Comparator.comparingInt((Map.Entry<String, Integer> each) -> -each.getValue()))
+        .map(each -> kitchen.store(each.getKey()))
+        .filter(store -> store != null && store.kind().isCold() == cold)
+        .map(store -> kitchen.stores().indexOf(store))
+        .toList();
+  }
+
+  /** How many minutes too long the food is kept, for the taker that is worst off; 0 or less where it keeps. */
+  private int worstExcess(Wait wait, List<WaitPart> parts) {
+    int worst = Integer.MIN_VALUE;
+    for (Wait.Taker taker : wait.takers()) {
+      worst = Math.max(worst, excess(wait, taker, parts));
+    }
+    return worst;
+  }
+
+  private int excess(Wait wait, Wait.Taker taker, List<WaitPart> parts) {
+    int until = taken(taker);
+    double share = 0;
+    int counter = 0;
+    int longest = 1;
+    for (WaitPart part : parts) {
+      int minutes = Math.max(0, Math.min(part.to(), until) - part.from());
+      if (part.kind() == WaitPart.Kind.COUNTER) {
+        counter += minutes;
+      } else {
+        int limit = limit(wait.keeps(), part);
+        share += minutes / (double) limit;
+        longest = Math.max(longest, limit);
+      }
+    }
+    int over = counter - Keeps.FREE_ON_THE_COUNTER;
+    int limit = wait.onTheCounter(taker);
+    if (over > 0 && limit == 0) {
+      return over;
+    }
+    share += over > 0 ? over / (double) limit : 0;
+    return (int) Math.ceil((share - 1) * Math.max(longest, limit) - 1e-9);
+  }
+
+  private int limit(Keeps keeps, WaitPart part) {
+    Integer limit = part.kind() == WaitPart.Kind.BURNER
+        ? keeps.burner()
+        : keeps.stores().get(runs.event().kitchen().stores().get(part.place()).name());
+    return limit == null ? 1 : limit;
+  }
+
+  private void take(Wait wait, WaitPart part) {
+    int owner = wait.run();
+    switch (part.kind()) {
+      case COUNTER -> floor.landing.take(part.from(), part.to(), wait.pieces().size(), owner);
+      case STORE -> floor.stores[part.place()].take(
+          part.from(), part.to(), wait.pieces(), part.allLevels(), runs.runs().get(owner).requires(), owner);
+      case BURNER -> {
+        for (int burner : part.allLevels()) {
+          floor.burners[burner].take(part.from(), part.to(), 1, owner);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,16 @@
+package ovenloom.solver.place;
+
+import ovenloom.model.kitchen.BurnerSize;
+
+/**
+ * One vessel of a run.
+ *
+ * @param shape its footprint by number, or {@link #NO_ROOM}
+ * @param height micrometres; 0 where nobody gave one
+ * @param burner the least burner it may stand on
+ */
+public record Piece(int shape, long height, BurnerSize burner) {
+
+  /** The shape of a vessel that takes no room. */
+  public static final int NO_ROOM = -1;
+}

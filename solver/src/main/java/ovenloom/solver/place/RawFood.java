@@ -1,0 +1,35 @@
+package ovenloom.solver.place;
+
+import ovenloom.model.menu.BatchLink;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Work;
+
+/** The cooking temperature that the food of each step still asks for, so that raw stands below cooked. */
+final class RawFood {
+
+  private final long[] requires;
+
+  RawFood(Work work) {
+    requires = new long[work.steps().size()];
+    for (BatchStep unit : work.steps()) {
+      requires[unit.index()] = unit.step().cooks() ? 0 : before(work, unit);
+    }
+  }
+
+  /** In millikelvin; 0 for food that asks for none. */
+  long requires(int step) {
+    return requires[step];
+  }
+
+  private long before(Work work, BatchStep unit) {
+    boolean first = true;
+    long most = 0;
+    for (BatchLink link : work.into(unit.index())) {
+      if (link.carriesFood()) {
+        first = false;
+        most = Math.max(most, requires[link.from()]);
+      }
+    }
+    return first ? RequiredByTag.of(unit.dish()) : most;
+  }
+}

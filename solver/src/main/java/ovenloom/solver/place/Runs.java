@@ -1,0 +1,40 @@
+package ovenloom.solver.place;
+
+import java.util.List;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Work;
+import ovenloom.solver.timeline.Footprints;
+
+/**
+ * An event as the decoder sees it: runs to place, what ties them, where their food waits, which vessels they fill.
+ *
+ * @param footprints the shapes its vessels stand on
+ * @param runs in an order in which each comes after all it links to
+ * @param runOf the run that does each step of the work, by the step's index
+ * @param ties one for each link between two runs
+ * @param waits one for each place where food may have to wait
+ * @param fillings vessels, and the runs they are taken by
+ */
+public record Runs(
+    Event event,
+    Work work,
+    Footprints footprints,
+    List<Run> runs,
+    List<Integer> runOf,
+    List<Tie> ties,
+    List<Wait> waits,
+    List<Fill> fillings) {
+
+  public Runs {
+    runs = List.copyOf(runs);
+    runOf = List.copyOf(runOf);
+    ties = List.copyOf(ties);
+    waits = List.copyOf(waits);
+    fillings = List.copyOf(fillings);
+  }
+
+  /** Lays an event out. */
+  public static Runs of(Event event) {
+    return new RunsMaker(event).runs();
+  }
+}

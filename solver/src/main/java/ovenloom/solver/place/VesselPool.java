@@ -1,0 +1,256 @@
+package ovenloom.solver.place;
+
+import java.util.Arrays;
+import ovenloom.solver.timeline.Timeline;
+
+/**
+ * All vessels of one kind, over time: taken, dirty, washed, clean. Washes are put in where the count would fall short,
+ * and take a cook.
+ */
+public final class VesselPool {
+
+  private static final int NEVER = Integer.MAX_VALUE;
+
+  private final int vessel;
+  private final int count;
+  private final int washMinutes;
+  private final Crew crew;
+
+  private int fills;
+  private final int[] from;
+  private final int[] to;
+  private final int[] pieces;
+  private final int[] clean;
+  private final int[] fillOf;
+
+  private int washes;
+  private final int[] washFrom;
+  private final int[] washCook;
+
+  /** So many vessels; at most {@code most} fillings of them. */
+  VesselPool(int vessel, int count, int washMinutes, int most, Crew crew) {
+    this.vessel = vessel;
+    this.count = count;
+    this.washMinutes = washMinutes;
+    this.crew = crew;
+    from = new int[most];
+    to = new int[most];
+    pieces = new int[most];
+    clean = new int[most];
+    fillOf = new int[most];
+    washFrom = new int[most * 4];
+    washCook = new int[most * 4];
+  }
+
+  /**
+   * The latest start, not after this one, of a run of a filling, with enough vessels that no other food is in; or NONE.
+   */
+  int latestStart(int notAfter, int minutes, int fill, int wanted) {
+    int mine = find(fill);
+    int start = notAfter;
+    int last = NEVER;
+    while (start < last) {
+      last = start;
+      int end = mine < 0 ? start + minutes : Math.max(start + minutes, to[mine]);
+      for (int i = 0; i < fills; i++) {
+        boolean meets = from[i] < end && start < to[i];
+        if (i != mine && meets && inUse(Math.max(start, from[i]), mine) + wanted > count) {
+          start = Math.min(start - 1, from[i] - minutes);
+          end = mine < 0 ? start + minutes : Math.max(start + minutes, to[mine]);
+        }
+      }
+      if (mine >= 0 && start + minutes < from[mine] - LONG) {
+        return Timeline.NONE;
+      }
+    }
+    return start;
+  }
+
+  private static final int LONG = 14 * 24 * 60;
+
+  private int inUse(int moment, int except) {
+    int all = 0;
+    for (int i = 0; i < fills; i++) {
+      if (i != except && from[i] <= moment && moment < to[i]) {
+        all += pieces[i];
+      }
+    }
+    return all;
+  }
+
+  /** Takes vessels for a filling over a stretch, or lengthens what it has; washes up where it must. False: no room. */
+  boolean take(int fill, int wanted, int start, int end) {
+    int mine = find(fill);
+    if (mine < 0) {
+      mine = fills++;
+      fillOf[mine] = fill;
+      pieces[mine] = wanted;
+      from[mine] = start;
+      to[mine] = end;
+      clean[mine] = NEVER;
+    } else {
+      from[mine] = Math.min(from[mine], start);
+      to[mine] = Math.max(to[mine], end);
+      if (clean[mine] != NEVER && clean[mine] - washMinutes < to[mine]) {
+        clean[mine] = NEVER;
+      }
+    }
+    for (int tries = 0; tries <= 2 * fills; tries++) {
+      int shortAt = firstShortage();
+      if (shortAt == NEVER) {
+        return true;
+      }
+      if (!washBefore(shortAt)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  private int find(int fill) {
+    for (int i = 0; i < fills; i++) {
+      if (fillOf[i] == fill) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private int firstShortage() {
+    int first = NEVER;
+    for (int i = 0; i < fills; i++) {
+      if (from[i] < first && takenAt(from[i]) > count) {
+        first = from[i];
+      }
+    }
+    return first;
+  }
+
+  private int takenAt(int moment) {
+    int all = 0;
+    for (int i = 0; i < fills; i++) {
+      if (from[i] <= moment && moment < clean[i]) {
+        all += pieces[i];
+      }
+    }
+    return all;
+  }
+
+  /** Washes what must be clean at a moment, as late as someone is free, all that is dirty by then at once. */
+  private boolean washBefore(int moment) {
+    int missing = takenAt(moment) - count;
+    int ready = whenDirty(moment, missing);
+    if (ready == NEVER) {
+      return false;
+    }
+    int wash = existing(ready, moment);
+    if (wash < 0) {
+      int start = crew.latestWash(moment - washMinutes, washMinutes);
+      if (start < ready || washes == washFrom.length) {
+        return false;
+      }
+      wash = washes++;
+      washFrom[wash] = start;
+      washCook[wash] = crew.takeForWash(start, washMinutes);
+    }
+    for (int i = 0; i < fills; i++) {
+      if (to[i] <= washFrom[wash] && clean[i] > washFrom[wash] + washMinutes) {
+        clean[i] = washFrom[wash] + washMinutes;
+      }
+    }
+    return true;
+  }
+
+  /** When so many of those dirty at a moment are dirty at last. */
+  private int whenDirty(int moment, int missing) {
+    int ready = NEVER;
+    for (int i = 0; i < fills; i++) {
+      if (isDirty(i, moment) && to[i] < ready && dirtyBy(to[i], moment) >= missing) {
+        ready = to[i];
+      }
+    }
+    return ready;
+  }
+
+  private int dirtyBy(int end, int moment) {
+    int all = 0;
+    for (int i = 0; i < fills; i++) {
+      if (isDirty(i, moment) && to[i] <= end) {
+        all += pieces[i];
+      }
+    }
+    return all;
+  }
+
+  private boolean isDirty(int i, int moment) {
+    return to[i] <= moment && moment < clean[i];
+  }
+
+  private int existing(int ready, int moment) {
+    for (int i = 0; i < washes; i++) {
+      if (ready <= washFrom[i] && washFrom[i] + washMinutes <= moment) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** One wash that was put in. */
+  public record Done(int vessel, int pieces, int from, int to, int cook) {}
+
+  int washes() {
+    return washes;
+  }
+
+  /** A wash, and how many pieces it makes clean; none where later changes left it nothing to wash. */
+  Done wash(int wash) {
+    int all = 0;
+    int end = washFrom[wash] + washMinutes;
+    for (int i = 0; i < fills; i++) {
+      all += clean[i] == end ? pieces[i] : 0;
+    }
+    return new Done(vessel, all, washFrom[wash], end, washCook[wash]);
+  }
+
+  void clear() {
+    fills = 0;
+    washes = 0;
+    Arrays.fill(clean, NEVER);
+  }
+
+  /** A copy to go back to. */
+  State state() {
+    return new State(
+        fills, washes, from.clone(), to.clone(), pieces.clone(), clean.clone(), fillOf.clone());
+  }
+
+  void back(State state) {
+    fills = state.fills;
+    washes = state.washes;
+    System.arraycopy(state.from, 0, from, 0, from.length);
+    System.arraycopy(state.to, 0, to, 0, to.length);
+    System.arraycopy(state.pieces, 0, pieces, 0, pieces.length);
+    System.arraycopy(state.clean, 0, clean, 0, clean.length);
+    System.arraycopy(state.fillOf, 0, fillOf, 0, fillOf.length);
+  }
+
+  static final class State {
+    private final int fills;
+    private final int washes;
+    private final int[] from;
+    private final int[] to;
+    private final int[] pieces;
+    private final int[] clean;
+    private final int[] fillOf;
+
+    private State(int fills, int washes, int[] from, int[] to, int[] pieces, int[] clean, int[] fillOf) {
+      this.fills = fills;
+      this.washes = washes;
+      this.from = from;
+      this.to = to;
+      this.pieces = pieces;
+      this.clean = clean;
+      this.fillOf = fillOf;
+    }
+  }
+}

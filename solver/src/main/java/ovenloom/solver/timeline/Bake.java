@@ -1,0 +1,142 @@
+package ovenloom.solver.timeline;
+
+/**
+ * A bake as an oven sees it: stages at settings, an open door now and then, a door that must stay shut for a while.
+ * Minutes count from its start.
+ */
+public final class Bake {
+
+  private final int[] from;
+  private final int[] setting;
+  private final int minutes;
+  private final int load;
+  private final int unload;
+  private final int shut;
+  private final int[] opensAt;
+  private final int[] opensFor;
+  private final long tags;
+  private final long avoids;
+
+  /**
+   * A bake.
+   *
+   * @param lengths minutes of each stage
+   * @param settings of each stage, by number
+   * @param load minutes the door is open to put it in
+   * @param unload minutes to take it out
+   * @param shut minutes after the loading in which nobody opens the oven
+   * @param middleAt when else it opens the door
+   * @param middleFor for how long each time
+   * @param tags what it is, bit by bit
+   * @param avoids what it shares no oven with, bit by bit
+   */
+  public Bake(
+      int[] lengths,
+      int[] settings,
+      int load,
+      int unload,
+      int shut,
+      int[] middleAt,
+      int[] middleFor,
+      long tags,
+      long avoids) {
+    from = new int[lengths.length + 1];
+    for (int stage = 0; stage < lengths.length; stage++) {
+      from[stage + 1] = from[stage] + lengths[stage];
+    }
+    setting = settings.clone();
+    minutes = from[lengths.length];
+    this.load = load;
+    this.unload = unload;
+    this.shut = Math.min(shut, minutes - load - unload);
+    this.tags = tags;
+    this.avoids = avoids;
+    opensAt = new int[middleAt.length + 2];
+    opensFor = new int[middleAt.length + 2];
+    opensFor[0] = load;
+    opensAt[1] = minutes - unload;
+    opensFor[1] = unload;
+    System.arraycopy(middleAt, 0, opensAt, 2, middleAt.length);
+    System.arraycopy(middleFor, 0, opensFor, 2, middleFor.length);
+  }
+
+  /** All its minutes. */
+  public int minutes() {
+    return minutes;
+  }
+
+  /** How many stages it has. */
+  public int stages() {
+    return setting.length;
+  }
+
+  /** The setting of a stage. */
+  public int setting(int stage) {
+    return setting[stage];
+  }
+
+  /** When a stage begins. */
+  public int from(int stage) {
+    return from[stage];
+  }
+
+  /** How long a stage lasts. */
+  public int minutes(int stage) {
+    return from[stage + 1] - from[stage];
+  }
+
+  boolean turnsAt(int minute) {
+    for (int stage = 1; stage < setting.length; stage++) {
+      if (from[stage] == minute) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  boolean avoids(Bake other) {
+    return (avoids & other.tags) != 0 || (tags & other.avoids) != 0;
+  }
+
+  int load() {
+    return load;
+  }
+
+  int unload() {
+    return unload;
+  }
+
+  int shutFrom() {
+    return load;
+  }
+
+  int shutTo() {
+    return load + shut;
+  }
+
+  int openings() {
+    return opensAt.length;
+  }
+
+  int opensAt(int opening) {
+    return opensAt[opening];
+  }
+
+  int opensFor(int opening) {
+    return opensFor[opening];
+  }
+
+  /** Whether no opening of its own, started at the moment, falls into the stretch. */
+  boolean opensNotWithin(int start, int low, int high) {
+    if (low >= high) {
+      return true;
+    }
+    for (int opening = 0; opening < opensAt.length; opening++) {
+      int at = start + opensAt[opening];
+      if (at < high && at + opensFor[opening] > low) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
