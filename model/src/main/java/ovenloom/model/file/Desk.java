@@ -143,11 +143,11 @@ record Desk(Mistakes mistakes, Mistakes notes, Names names, Register register) {
   }
 
   /** Values by keys that are names, not words of ours. */
-  List<Written.Entry> entries(Written written, String of) {
+  List<Written.Entry> entries(Written written, String of, String like) {
     if (written instanceof Written.Keyed keyed) {
       return keyed.entries().stream().filter(this::hasValue).toList();
     }
-    wrongShape(written, of, "names with their values, like \"half sheet: 2\"");
+    wrongShape(written, of, "names with their values, like \"" + like + "\"");
     return List.of();
   }
 

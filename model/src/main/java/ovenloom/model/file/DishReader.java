@@ -149,7 +149,7 @@ final class DishReader {
     Map<String, Quantity> all = new LinkedHashMap<>();
     Written written = dish.value("ingredients");
     for (Written.Entry entry : written == null ? List.<Written.Entry>of()
-        : desk.entries(written, "ingredients")) {
+        : desk.entries(written, "ingredients", "flour: 250 g")) {
       String name = desk.name(entry.key());
       Quantity quantity = desk.read(entry.value(), Quantity::read);
       if (name != null && quantity != null) {
@@ -163,6 +163,7 @@ final class DishReader {
     StepReader reader = new StepReader(desk, name, new KeepsReader(desk, kitchen),
         new LinksReader(desk, names, name, food), servings);
     Written written = dish.needed("steps");
+    dish.refuseEmpty("steps");
     List<Step> steps = new ArrayList<>();
     String before = null;
     for (Written each : written == null ? List.<Written>of() : desk.items(written)) {

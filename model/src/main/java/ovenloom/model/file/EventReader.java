@@ -69,10 +69,14 @@ final class EventReader {
     HoursReader hours = new HoursReader(desk, days);
     List<Course> courses = desk.part(Part.COURSES, () -> courses(days.calendar()));
     List<Cook> cooks = desk.part(Part.COOKS,
-        () -> event.eachNeeded("cooks", new CookReader(desk, hours)::cook));
+        () -> event.someNeeded("cooks", new CookReader(desk, hours)::cook));
     Kitchen kitchen = desk.part(Part.KITCHEN, () -> kitchen(event, hours));
     List<Dish> dishes = desk.part(Part.MENU, () -> dishes(event, courses, kitchen, guests));
     int from = desk.part(Part.COOKS, () -> from(event, days, cooks));
+    spoil(Part.COURSES, courses.isEmpty() || event.isMisspelt("courses", "zone"));
+    spoil(Part.COOKS, cooks.isEmpty() || event.isMisspelt("cooks", "calendar"));
+    spoil(Part.KITCHEN, event.isMisspelt("kitchen"));
+    spoil(Part.MENU, dishes.isEmpty() || courses.isEmpty() || event.isMisspelt("dishes", "guests"));
     int clock = event.read("clock", Scalars::someMinutes, Event.CLOCK);
     String rules = event.read("rules", EventReader::rules);
     List<Event.Apart> apart = event.each("apart", this::apart);
@@ -82,9 +86,15 @@ final class EventReader {
         apart, wishes == null ? Wishes.EVEN : wishes);
   }
 
+  private void spoil(Part part, boolean unsound) {
+    if (unsound) {
+      desk.register().spoil(part);
+    }
+  }
+
   private Days days(Fields event) {
     ZoneId zone = event.read("zone", Days::zone);
-    sittings.addAll(event.eachNeeded("courses", this::sitting));
+    sittings.addAll(event.someNeeded("courses", this::sitting));
     return new Days(new Calendar(day(sittings), zone));
   }
 
@@ -102,6 +112,7 @@ final class EventReader {
 
   private List<Dish> dishes(Fields event, List<Course> courses, Kitchen kitchen, int guests) {
     Written written = event.needed("dishes");
+    event.refuseEmpty("dishes");
     List<Written> all = written == null ? List.of()
         : desk.items(written).stream().map(includes::filledIn).toList();
     List<Dish> dishes = new DishReader(desk, courses, kitchen, guests).dishes(all);
@@ -171,7 +182,7 @@ final class EventReader {
 
   private Wishes wishes(Written written) {
     Map<Wish, Integer> weights = new EnumMap<>(Wish.class);
-    List<Written.Entry> all = new ArrayList<>(desk.entries(written, "wishes"));
+    List<Written.Entry> all = new ArrayList<>(desk.entries(written, "wishes", "calm: 3"));
     for (Written.Entry entry : all) {
       Wish wish = desk.read(entry.key(), Scalars.oneOf(Wish.class));
       Integer weight = desk.read(entry.value(), EventReader::weight);

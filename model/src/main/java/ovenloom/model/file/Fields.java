@@ -1,6 +1,7 @@
 package ovenloom.model.file;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -63,6 +64,11 @@ final class Fields {
     return entry == null ? place() : entry.value().place();
   }
 
+  /** Whether some key that nobody knows was probably meant to be one of these. */
+  boolean isMisspelt(String... these) {
+    return Arrays.stream(these).anyMatch(misspelt::contains);
+  }
+
   boolean has(String key) {
     return value(key) != null;
   }
@@ -116,6 +122,20 @@ final class Fields {
   <T> List<T> eachNeeded(String key, Function<Written, @Nullable T> reader) {
     Written value = needed(key);
     return value == null ? new ArrayList<>() : desk.each(value, reader);
+  }
+
+  /** The values of a list that has to be there and must not be empty. */
+  <T> List<T> someNeeded(String key, Function<Written, @Nullable T> reader) {
+    needed(key);
+    refuseEmpty(key);
+    return each(key, reader);
+  }
+
+  /** Refuses a list without values. */
+  void refuseEmpty(String key) {
+    if (value(key) instanceof Written.Many many && many.items().isEmpty()) {
+      desk.contradiction(many.place(), "\"" + key + "\" is an empty list", "at least one");
+    }
   }
 
   /** The values of a list, or the one value that stands for a list of one; none where the key is absent. */

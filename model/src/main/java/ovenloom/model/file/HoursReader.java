@@ -31,7 +31,7 @@ final class HoursReader {
   /** Stretches by day, in order; those that touch are one. */
   List<Stretch> hours(Written written) {
     List<Stretch> all = new ArrayList<>();
-    for (Written.Entry entry : desk.entries(written, "hours")) {
+    for (Written.Entry entry : desk.entries(written, "hours", "on the day: 9:00-13:00")) {
       LocalDate day = desk.read(entry.key(), days::day);
       List<Days.Clock> clocks = desk.each(entry.value(), each -> desk.read(each, Days::stretch));
       if (day != null) {
@@ -43,7 +43,7 @@ final class HoursReader {
 
   private List<Availability.Taken> taken(Written written) {
     List<Availability.Taken> all = new ArrayList<>();
-    for (Written.Entry entry : desk.entries(written, "what is taken")) {
+    for (Written.Entry entry : desk.entries(written, "what is taken", "on the day: 9:00-13:00")) {
       LocalDate day = desk.read(entry.key(), days::day);
       for (Written each : desk.items(entry.value())) {
         taken(day == null ? days.calendar().day() : day, each, all);

@@ -36,7 +36,7 @@ final class KeepsReader {
   Keeps keeps(Written written) {
     Map<String, Integer> minutes = new TreeMap<>();
     Map<String, Integer> stores = new TreeMap<>();
-    for (Written.Entry entry : desk.entries(written, "keeps")) {
+    for (Written.Entry entry : desk.entries(written, "keeps", "fridge: 2 days")) {
       Integer time = desk.read(entry.value(), Scalars::minutes);
       String place = place(entry.key(), List.of(COUNTER, OVEN, BURNER));
       if (time == null || place == null) {

@@ -60,7 +60,8 @@ final class KitchenReader {
       return List.of();
     }
     List<T> all = new ArrayList<>();
-    for (Written.Entry entry : desk.entries(value, key)) {
+    for (Written.Entry entry : desk.entries(value, key,
+        kind == Names.Kind.CIRCUIT ? "ring: 3 kW" : "half sheet: 2")) {
       T thing = reader.apply(entry);
       if (thing != null) {
         all.add(thing);

@@ -80,7 +80,8 @@ public final class MistakeText {
       case Fault.RepeatedKey(String key, int firstLine) ->
         new Said(quoted(key) + " is here twice", "The first is in line " + firstLine + ". Keep one of them.");
       case Fault.UnknownName(String written, String kind, String nearest, List<String> known) ->
-        new Said("there is no " + kind + " " + quoted(written), didYouMean(nearest, "There is", known));
+        new Said("there is no " + kind + " " + quoted(written),
+            didYouMean(nearest, "There is", known) + countIt(nearest, kind));
       case Fault.RepeatedName(String name, String kind) ->
         new Said("there is another " + kind + " " + quoted(name), "Give one of them another name.");
       case Fault.CommaInside(String written) ->
@@ -168,6 +169,12 @@ public final class MistakeText {
         .limit(MOST_KNOWN)
         .map(MistakeText::quoted)
         .collect(Collectors.joining(", ", introduction + ": ", more + "."));
+  }
+
+  /** What a kitchen has it lists, with how many. */
+  private static String countIt(@Nullable String nearest, String kind) {
+    return nearest == null && (kind.equals("vessel") || kind.equals("appliance"))
+        ? " Say under \"" + kind + "s:\" how many there are." : "";
   }
 
   private static String shape(Fault.Shape found) {

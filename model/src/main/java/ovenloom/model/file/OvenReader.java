@@ -43,6 +43,7 @@ final class OvenReader {
     DialReader marks = new DialReader(desk);
     Dial dial = marks.dial(oven);
     Written levels = oven.needed("racks");
+    oven.refuseEmpty("racks");
     List<Rack> racks = levels == null ? List.of() : racks(levels);
     var warmth = WarmthReader.warmth(desk, oven, room);
     var hold = marks.hold(oven, dial);

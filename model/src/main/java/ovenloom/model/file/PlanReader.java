@@ -155,7 +155,7 @@ final class PlanReader {
 
   private List<Written.Entry> entries(Fields score, String key) {
     Written value = score.needed(key);
-    return value == null ? List.of() : desk.entries(value, "points");
+    return value == null ? List.of() : desk.entries(value, "points", "calm: 3");
   }
 
   private static long number(@Nullable Long read) {

@@ -114,6 +114,7 @@ final class StepReader {
         needs.add(need);
       }
     };
+    List.of("bake", "cold", "hot", "in", "hands", "appliance").forEach(step::refuseEmpty);
     Written bake = step.value("bake");
     if (bake != null) {
       add.accept(new BakeReader(desk).bake(step, bake));

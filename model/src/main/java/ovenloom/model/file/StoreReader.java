@@ -47,6 +47,7 @@ final class StoreReader {
     }
     Temperature holds = store.needed("holds", Temperature::read);
     Written levels = store.needed("shelves");
+    store.refuseEmpty("shelves");
     List<Shelf> shelves = levels == null ? List.of() : shelves(levels);
     var open = hours.availability(store);
     return name == null || holds == null || shelves.isEmpty() ? null

@@ -44,6 +44,7 @@ final class Transcript {
         .setMaxAliasesForCollections(MOST_ALIASES)
         .setAllowNonScalarKeys(true)
         .setCodePointLimit(limits.bytes())
+        .setBufferSize(sheet.text().length() + 16) // in pieces, a letter of two chars at their edge breaks the parser
         .build();
     this.mistakes = mistakes;
   }

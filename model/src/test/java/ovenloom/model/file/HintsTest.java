@@ -44,6 +44,11 @@ class HintsTest {
         Arguments.of("event: Table #4\n", "1:8", "\"Table #4\""),
         Arguments.of("kitchen:\n  vessels:\n    tub: yes\n", "3:10", "whole number"),
         Arguments.of("event:\nguests: 4\n", "1:1", "Write its value behind it"),
+        Arguments.of("courses: []\n", "1:10", "\"courses\" is an empty list"),
+        Arguments.of("cooks: [{name: A, hours: 9:00-13:00}]\n", "1:26", "like \"on the day: 9:00-13:00\""),
+        Arguments.of("dishes: [{dish: S, steps: [{do: x, takes: 5 min, in: hat}]}]\n", "1:54",
+            "Say under \"vessels:\""),
+        Arguments.of("kitchen: {ovens: [{name: o, racks: []}]}\n", "1:36", "at least one"),
         Arguments.of("", "1:1", "there is nothing in this file"),
         Arguments.of("zone: Europe/Pari\n", "1:7", "Did you mean \"Europe/Paris\"?"));
   }
@@ -64,6 +69,14 @@ class HintsTest {
         .mistakesIn(Desktop.SUPPER + "dishes: [{from: soup.yaml}]\n");
 
     assertThat(said).startsWith("soup.yaml:3:23: \"5\" is not a time");
+  }
+
+  @Test
+  void letters_of_two_chars_may_stand_anywhere() {
+    String said = new Desktop(folder)
+        .mistakesIn("# " + "x".repeat(997) + "\nevent: " + "🍲".repeat(600) + "\nguests: none\n");
+
+    assertThat(said).contains("it.yaml:3:9: \"none\" is not a whole number");
   }
 
   @Test
