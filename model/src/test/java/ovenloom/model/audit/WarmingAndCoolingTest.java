@@ -155,11 +155,14 @@ class WarmingAndCoolingTest {
   @Test
   void a_short_use_inside_a_long_one_does_not_end_it() {
     var buns = aSupperOf(aDish("bread").step(aStep("bake").takes(30).bake(220)),
-        aDish("buns").step(aStep("bake").takes(10).bake(220)));
+        aDish("buns").step(aStep("bake").takes(10).bake(220)),
+        aDish("custard").step(aStep("bake").takes(30).bake(120)));
+    var log = afterBread().cooling(120, "17:30", "17:44").at(120, "17:44", "18:14");
 
     assertThat(aPlanFor(buns).with(bread("17:00"))
         .with(aRun("buns", "bake", "17:10", 10).oven("oven", 220))
-        .with(afterBread())
+        .with(custard("17:44"))
+        .with(log)
         .heldAgainst(rule)).isEmpty();
   }
 
