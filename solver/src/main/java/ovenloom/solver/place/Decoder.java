@@ -91,15 +91,16 @@ public final class Decoder {
     if (draft.placed[run]) {
       return;
     }
-    if (nextBatch[run] >= 0) {
-      place(nextBatch[run], earlier, choice);
+    Run placing = runs.runs().get(run);
+    int first = placing.step().serve() ? batchBefore(run) : nextBatch[run];
+    if (first >= 0) {
+      place(first, earlier, choice);
     }
     for (Tie tie : after.get(run)) {
       place(tie.later(), earlier, choice);
     }
-    Run placing = runs.runs().get(run);
     if (placing.step().serve()) {
-      fitting.serve(placing);
+      fitting.serve(placing, first < 0 ? placing.due() : draft.end[first] - placing.minutes());
     } else {
       fitting.place(placing, latestEnd(placing) - earlier[run], choice[run]);
     }
@@ -108,6 +109,10 @@ public final class Decoder {
     for (int wait : waitsOf.get(run)) {
       larder.keep(wait);
     }
+  }
+
+  private int batchBefore(int run) {
+    return run > 0 && nextBatch[run - 1] == run ? run - 1 : -1;
   }
 
   private int latestEnd(Run run) {

@@ -135,12 +135,12 @@ final class Fitting {
     return start - MINUTES_A_POINT * choice.points();
   }
 
-  /** Serves a run as soon after its table time as it fits. */
-  void serve(Run run) {
+  /** Serves a run as soon after its table time as it fits, and no sooner than the batch before it lets it. */
+  void serve(Run run, int notBefore) {
     List<BakeChoice> all = choices.get(run.index());
     @Nullable
     BakeChoice choice = all.isEmpty() ? null : all.getFirst();
-    for (int start = run.due(); start + run.minutes() <= run.endOfService(); start++) {
+    for (int start = Math.max(run.due(), notBefore); start + run.minutes() <= run.endOfService(); start++) {
       if (latest(run, choice, start) == start) {
         settle(run, choice, start, start);
         return;
