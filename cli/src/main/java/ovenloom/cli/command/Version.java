@@ -1,4 +1,4 @@
-package ovenloom.cli;
+package ovenloom.cli.command;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -10,7 +10,7 @@ import picocli.CommandLine.IVersionProvider;
 final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() throws IOException {
-    try (var file = Objects.requireNonNull(Version.class.getResourceAsStream("version.txt"))) {
+    try (var file = Objects.requireNonNull(Version.class.getResourceAsStream("/ovenloom/cli/version.txt"))) {
       return new String[]{"ovenloom " + new String(file.readAllBytes(), UTF_8).strip()};
     }
   }

@@ -1,0 +1,78 @@
+package ovenloom.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.BreakList;
+import ovenloom.model.audit.Audit;
+import ovenloom.model.audit.Break;
+import ovenloom.model.file.Mistake;
+import ovenloom.model.file.MistakeText;
+import ovenloom.model.file.PlanFile;
+import ovenloom.model.file.Reading;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+@Command(name = "check", sortOptions = false, abbreviateSynopsis = true,
+    description = "Says what is wrong with a problem, or holds a plan for it against every rule.")
+final class Check implements Callable<Integer> {
+
+  private final Kit kit;
+
+  @Mixin
+  private ProblemOptions problem;
+
+  @Parameters(index = "1", arity = "0..1", paramLabel = "PLAN",
+      description = "A plan made from it, to be audited.")
+  private @Nullable Path file;
+
+  Check(Kit kit) {
+    this.kit = kit;
+  }
+
+  @Override
+  public Integer call() {
+    return switch (problem.read()) {
+      case Reading.Mistaken<Event>(var mistakes) -> Complaint.wrong(kit.err(), problem.file(), mistakes);
+      case Reading.Understood<Event>(Event event, var sources, var notes) ->
+        file == null ? understood(event, notes) : check(event, sources, file);
+    };
+  }
+
+  private int understood(Event event, List<Mistake> notes) {
+    kit.out().print(new Understanding(event).text(problem.file().toString(), kit.terminal().width()));
+    if (!notes.isEmpty()) {
+      kit.out().print(Harmless.text("Worth a look:\n" + MistakeText.of(notes)));
+    }
+    return Answer.A_PLAN;
+  }
+
+  private int check(Event event, List<Plan.Source> sources, Path planFile) {
+    return switch (PlanFile.read(planFile)) {
+      case Reading.Mistaken<Plan>(var mistakes) -> Complaint.wrong(kit.err(), planFile, mistakes);
+      case Reading.Understood<Plan>(Plan plan, var ownSources, var notes) ->
+        plan.event().equals(event) ? audit(event, plan, planFile) : foreign(event, sources, plan, planFile);
+    };
+  }
+
+  private int audit(Event event, Plan plan, Path planFile) {
+    List<Break> breaks = Audit.of(event, plan);
+    if (breaks.isEmpty()) {
+      kit.out().println(Harmless.text(planFile + " keeps all " + Audit.RULES.size() + " rules."));
+      return Answer.A_PLAN;
+    }
+    kit.out().println(Harmless.text(planFile + " is no plan: " + BreakList.count(breaks)));
+    kit.out().print(BreakList.of(event, breaks, kit.terminal().width()));
+    return Answer.NO;
+  }
+
+  private int foreign(Event event, List<Plan.Source> sources, Plan plan, Path planFile) {
+    String[] lines = {planFile + " was made from another event than " + problem.file(),
+        new Difference(event, sources, plan).inWords(), "Solve it again, or give the file it was made from."};
+    return Complaint.wrong(kit.err(), lines);
+  }
+}

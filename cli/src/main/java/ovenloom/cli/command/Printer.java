@@ -1,0 +1,24 @@
+package ovenloom.cli.command;
+
+import java.util.List;
+import ovenloom.cli.sheet.BreakList;
+import ovenloom.cli.sheet.RunSheet;
+import ovenloom.model.audit.Audit;
+import ovenloom.model.audit.Break;
+import ovenloom.model.plan.Plan;
+
+/** The only way to a printed plan: whatever made it, it is audited here first. */
+record Printer(Kit kit) {
+
+  /** Prints the run sheet; or, of a plan that breaks a rule, which ones. */
+  int print(Plan plan, String name) {
+    List<Break> breaks = Audit.of(plan.event(), plan);
+    if (breaks.isEmpty()) {
+      kit.out().print(RunSheet.of(plan, kit.terminal().width(), kit.terminal().colour()));
+      return Answer.A_PLAN;
+    }
+    kit.err().println("ovenloom: " + Harmless.text(name) + " is no plan: " + BreakList.count(breaks));
+    kit.err().print(BreakList.of(plan.event(), breaks, kit.terminal().width()));
+    return Answer.NO;
+  }
+}

@@ -1,0 +1,102 @@
+package ovenloom.cli.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.BreakList;
+import ovenloom.model.file.Mistake;
+import ovenloom.model.file.MistakeText;
+import ovenloom.model.file.Reading;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+import ovenloom.solver.search.Found;
+import ovenloom.solver.search.Search;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(name = "solve", sortOptions = false, abbreviateSynopsis = true,
+    description = "Finds a plan and prints its run sheet.")
+final class Solve implements Callable<Integer> {
+
+  private final Kit kit;
+
+  @Mixin
+  private ProblemOptions problem;
+
+  @ArgGroup(validate = false, heading = "%nHow long to look%n")
+  private SearchOptions search = new SearchOptions();
+
+  private static final class Keeping {
+
+    @Option(names = "-o", paramLabel = "PLAN", description = {"Write the plan here, as JSON.",
+        "It holds the whole event; show prints it again, check holds it against the rules."})
+    private @Nullable Path output;
+  }
+
+  @ArgGroup(validate = false, heading = "%nWhat to keep%n")
+  private Keeping keeping = new Keeping();
+
+  Solve(Kit kit) {
+    this.kit = kit;
+  }
+
+  @Override
+  public Integer call() {
+    PlanTarget target = keeping.output == null ? null : new PlanTarget(keeping.output);
+    String obstacle = target == null ? null : target.obstacle();
+    if (obstacle != null) {
+      return Complaint.wrong(kit.err(), obstacle);
+    }
+    return switch (problem.read()) {
+      case Reading.Mistaken<Event>(var mistakes) -> Complaint.wrong(kit.err(), problem.file(), mistakes);
+      case Reading.Understood<Event>(Event event, var sources, var notes) ->
+        solve(event, sources, notes, target);
+    };
+  }
+
+  private int solve(
+      Event event, List<Plan.Source> sources, List<Mistake> notes, @Nullable PlanTarget target) {
+    if (!notes.isEmpty()) {
+      kit.err().print(Harmless.text("Worth a look:\n" + MistakeText.of(notes)));
+    }
+    Found found = find(event, sources);
+    if (!found.isAPlan()) {
+      return none(event, found);
+    }
+    int answer = new Printer(kit).print(found.plan(), "what was found");
+    return answer == Answer.A_PLAN && target != null ? write(found.plan(), target) : answer;
+  }
+
+  private Found find(Event event, List<Plan.Source> sources) {
+    ProgressLine progress = new ProgressLine(kit);
+    kit.stop().listen();
+    try {
+      return Search.find(event, sources, search.budget(), progress, kit.stop());
+    } finally {
+      kit.stop().stopListening();
+      progress.clear();
+    }
+  }
+
+  private int none(Event event, Found found) {
+    kit.err()
+        .printf("ovenloom: no plan found in %,d schedules. The best try is no plan: %s%n",
+            found.schedules(), BreakList.count(found.breaks()));
+    kit.err().print(BreakList.of(event, found.breaks(), kit.terminal().width()));
+    kit.err().println("  Look longer (--for 2min), or give what breaks first more room: hours, pans, keeps.");
+    return Answer.NONE_FOUND;
+  }
+
+  private int write(Plan plan, PlanTarget target) {
+    try {
+      target.write(plan);
+      return Answer.A_PLAN;
+    } catch (IOException trouble) {
+      return Complaint.wrong(kit.err(), "cannot write " + target.path() + ": " + trouble.getMessage());
+    }
+  }
+}

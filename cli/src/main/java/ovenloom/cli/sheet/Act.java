@@ -1,0 +1,30 @@
+package ovenloom.cli.sheet;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One thing to do, at one minute.
+ *
+ * @param cooks who does it; none where it needs nobody in particular
+ * @param thing what it is done to, which is what the eye looks for: a dish, an oven
+ * @param words what is done, in sentences
+ */
+record Act(int at, Turn turn, List<String> cooks, String thing, String words) implements Comparable<Act> {
+
+  /** What comes first within a minute: a hand is freed before it is filled. */
+  enum Turn {
+    TABLE, SERVE, OUT, DIAL, IN, WORK, WAIT, WASH
+  }
+
+  private static final Comparator<Act> ORDER = Comparator.comparingInt(Act::at).thenComparing(Act::turn);
+
+  Act {
+    cooks = List.copyOf(cooks);
+  }
+
+  @Override
+  public int compareTo(Act other) {
+    return ORDER.compare(this, other);
+  }
+}

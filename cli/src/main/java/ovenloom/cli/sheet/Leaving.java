@@ -1,0 +1,57 @@
+package ovenloom.cli.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.cli.sheet.Act.Turn;
+import ovenloom.cli.sheet.Journey.Leg;
+import ovenloom.model.plan.HandsOn;
+
+/** Taking food from where it was: out of an oven, off a burner, out of a fridge. */
+record Leaving(Book book, Words words) {
+
+  /** In a sentence; empty for the worktop, since food there is at hand. */
+  String sentence(Spot spot) {
+    String from = from(spot);
+    return from.isEmpty() ? "" : from + ".";
+  }
+
+  private String from(Spot spot) {
+    return switch (spot) {
+      case Spot.Bench() -> "";
+      case Spot.InOven(String oven, List<Integer> racks) -> "Out of " + words.oven(oven);
+      case Spot.OnBurners(List<String> burners) -> burners.size() == 1 ? "Off the burner" : "Off the burners";
+      case Spot.OnShelves(String store, List<String> shelves) -> "Out of " + words.shelves(store, shelves);
+      case Spot.InMachine(String machine) -> "Out of the " + machine;
+    };
+  }
+
+  List<DishAct> alone(Journey journey, Leg leg, int at, Turn turn) {
+    return from(leg.spot()).isEmpty() ? List.of() : then(journey, leg, at, turn, "");
+  }
+
+  /** Leaves a place and goes on; a long unloading is told when it begins, in a line of its own. */
+  List<DishAct> then(Journey journey, Leg leg, int at, Turn turn, String next) {
+    HandsOn out = leg.out();
+    List<DishAct> acts = new ArrayList<>();
+    if (out != null && out.when().minutes() > 1) {
+      String length = ": " + out.when().minutes() + " min, until " + clock().time(at, out.when().from())
+          + ".";
+      acts.add(act(journey, out.when().from(), Turn.OUT, out.cooks(), from(leg.spot()) + length));
+      if (!next.isEmpty()) {
+        acts.add(act(journey, at, turn, List.of(), next));
+      }
+      return acts;
+    }
+    List<String> cooks = out == null ? List.of() : out.cooks();
+    acts.add(act(journey, at, turn, cooks, (sentence(leg.spot()) + " " + next).strip()));
+    return acts;
+  }
+
+  private static DishAct act(Journey journey, int at, Turn turn, List<String> cooks, String words) {
+    return new DishAct(at, turn, cooks, journey.step(), journey.step().batches(), words);
+  }
+
+  private Clock clock() {
+    return new Clock(book.event().calendar());
+  }
+}

@@ -1,0 +1,50 @@
+package ovenloom.cli.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.cli.sheet.Act.Turn;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Need;
+import ovenloom.model.plan.HandsOn;
+import ovenloom.model.plan.Placement;
+
+/** What wants hands while a run goes on: a tray to be turned, a pot to be stirred. */
+record Middle(Book book, Placement run) {
+
+  List<DishAct> acts() {
+    BatchStep step = book.steps(run).getFirst();
+    List<HandsOn> work = run.hands().stream().filter(hands -> hands.act() == HandsOn.Act.WORK).toList();
+    List<Need.Hands> needs = step.step().hands();
+    List<DishAct> acts = new ArrayList<>();
+    for (int i = 0; i < Math.min(work.size(), needs.size()); i++) {
+      String words = words(needs.get(i).moment(), work.get(i), step);
+      if (!words.isEmpty()) {
+        acts.add(new DishAct(
+            work.get(i).when().from(), Turn.WORK, work.get(i).cooks(), step, run.batches(), words));
+      }
+    }
+    return acts;
+  }
+
+  private String words(Need.Moment moment, HandsOn hands, BatchStep step) {
+    return switch (moment) {
+      case Need.Moment.Throughout() -> "";
+      case Need.Moment.First(int minutes) -> "";
+      case Need.Moment.Last(int minutes) -> last(hands, step);
+      case Need.Moment.At(int after, int minutes, boolean sharp) -> verb(step) + ": " + minutes + " min.";
+    };
+  }
+
+  private String last(HandsOn hands, BatchStep step) {
+    String until = new Clock(book.event().calendar()).time(hands.when().to(), hands.when().from());
+    String what = Words.capital(step.step().name());
+    return what + ", last " + hands.when().minutes() + " min hands-on, until " + until + ".";
+  }
+
+  private static String verb(BatchStep step) {
+    if (step.step().bake() != null) {
+      return "Turn or baste";
+    }
+    return step.step().burner() != null ? "Stir" : "See to it (" + step.step().name() + ")";
+  }
+}

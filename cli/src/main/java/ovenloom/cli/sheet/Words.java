@@ -1,0 +1,163 @@
+package ovenloom.cli.sheet;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import ovenloom.model.kitchen.Burner;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Oven;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.menu.Filling;
+
+/** What things in this kitchen are called, as one who works there would point at them. */
+record Words(Kitchen kitchen) {
+
+  /** What a burner is called that nobody gave a name: any other of its size will do. */
+  private static final Pattern NUMBERED = Pattern.compile("(small|medium|large) burner \\d+");
+  private static final Pattern NUMBERED_SHELF = Pattern.compile("shelf \\d{1,6}");
+
+  /** {@code the oven} where there is but one. */
+  String oven(String name) {
+    return kitchen.ovens().size() == 1 ? "the oven" : "the " + name;
+  }
+
+  String ovenAlone(String name) {
+    return kitchen.ovens().size() == 1 ? "Oven" : capital(name);
+  }
+
+  /** {@code fan off, }; nothing where the oven has but one mode. */
+  String mode(String oven, String mode) {
+    if (Objects.requireNonNull(kitchen.oven(oven)).modes().size() < 2) {
+      return "";
+    }
+    return switch (mode) {
+      case Oven.STILL -> "fan off, ";
+      case Oven.FAN -> "fan on, ";
+      default -> mode + ", ";
+    };
+  }
+
+  /** {@code lower rack}; {@code 2nd rack from the bottom of 5}; {@code racks 2 to 4 of 5 from the bottom}. */
+  String racks(String oven, List<Integer> racks) {
+    int count = Objects.requireNonNull(kitchen.oven(oven)).racks().size();
+    List<Integer> different = racks.stream().distinct().sorted().toList();
+    if (different.size() == 1) {
+      int rack = different.getFirst();
+      boolean isCounted = count > 3 && rack > 0 && rack < count - 1;
+      return isCounted ? ordinal(rack + 1) + " rack from the bottom of " + count
+          : level(rack, count) + " rack";
+    }
+    if (different.size() == count) {
+      return count == 2 ? "both racks" : "all " + count + " racks";
+    }
+    if (count > 3) {
+      return "racks " + numbers(different.stream().map(rack -> rack + 1).toList()) + " of " + count
+          + " from the bottom";
+    }
+    return and(different.stream().map(rack -> level(rack, count)).toList()) + " racks";
+  }
+
+  /** {@code 2 and 3}; {@code 2 to 4}. */
+  private static String numbers(List<Integer> rising) {
+    boolean unbroken = rising.getLast() - rising.getFirst() == rising.size() - 1;
+    return unbroken && rising.size() > 2 ? rising.getFirst() + " to " + rising.getLast()
+        : and(rising.stream().map(number -> Integer.toString(number)).toList());
+  }
+
+  private static String level(int rack, int count) {
+    return switch (count) {
+      case 1 -> "only";
+      case 2 -> rack == 0 ? "lower" : "upper";
+      default -> rack == 0 ? "bottom" : rack == count - 1 ? "top" : "middle";
+    };
+  }
+
+  private static String ordinal(int number) {
+    return switch (number) {
+      case 1 -> "1st";
+      case 2 -> "2nd";
+      case 3 -> "3rd";
+      default -> number + "th";
+    };
+  }
+
+  /** {@code the kitchen fridge, top shelf}. */
+  String shelves(String store, List<String> shelves) {
+    Store place = Objects.requireNonNull(kitchen.store(store));
+    if (place.shelves().size() == 1) {
+      return "the " + store;
+    }
+    List<String> different = List.copyOf(new LinkedHashSet<>(shelves));
+    if (different.size() > 1 && different.stream().allMatch(name -> NUMBERED_SHELF.matcher(name).matches())) {
+      List<Integer> numbers = different.stream()
+          .map(name -> Integer.valueOf(name.substring(6)))
+          .sorted()
+          .toList();
+      return "the " + store + ", shelves " + numbers(numbers);
+    }
+    boolean saysSo = different.stream().anyMatch(name -> name.matches(".*(shelf|drawer|rack|door|\\d).*"));
+    String kind = saysSo ? "" : different.size() == 1 ? " shelf" : " shelves";
+    return "the " + store + ", " + and(different) + kind;
+  }
+
+  /** {@code a large burner}; the size only where burners differ. */
+  String burners(List<String> names) {
+    boolean named = names.stream().anyMatch(name -> !NUMBERED.matcher(name).matches());
+    if (named) {
+      return "the " + and(names);
+    }
+    boolean alike = kitchen.burners().stream().map(Burner::size).distinct().count() == 1;
+    return counted(names.stream().map(name -> alike ? "burner" : size(name) + " burner").toList(), "a ");
+  }
+
+  private String size(String burner) {
+    return Objects.requireNonNull(kitchen.burner(burner)).size().name().toLowerCase(Locale.ROOT);
+  }
+
+  /** {@code tub and 2 x half sheet}. */
+  String vessels(List<Filling> fillings) {
+    return and(fillings.stream().map(filling -> counted(filling.count(), filling.vessel())).toList());
+  }
+
+  /** {@code  (salad bowl)}; nothing where there is none. */
+  String in(List<Filling> fillings) {
+    return fillings.isEmpty() ? "" : " (" + vessels(fillings) + ")";
+  }
+
+  /** {@code a large burner and 2 x small burner}. */
+  static String counted(List<String> names, String one) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    names.forEach(name -> counts.merge(name, 1, Integer::sum));
+    return and(counts.entrySet().stream().map(each -> counted(each.getValue(), each.getKey(), one)).toList());
+  }
+
+  static String counted(int count, String name) {
+    return counted(count, name, "");
+  }
+
+  private static String counted(int count, String name, String one) {
+    return count == 1 ? one + name : count + " x " + name;
+  }
+
+  /** {@code a, b and c}. */
+  static String and(List<String> all) {
+    if (all.size() < 2) {
+      return String.join("", all);
+    }
+    return String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.getLast();
+  }
+
+  static String small(String words) {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
+  static String capital(String words) {
+    return words.isEmpty() ? words
+        : words.substring(0, words.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT)
+            + words.substring(words.offsetByCodePoints(0, 1));
+  }
+}
