@@ -85,7 +85,7 @@ public final class RunSheet {
         day = clock.day(act.at());
         page.blank().underlined(clock.heading(day));
         before = Integer.MIN_VALUE;
-      } else if (act.at() - before >= PAUSE) {
+      } else if (act.at() - before >= PAUSE || act.turn() == Act.Turn.TABLE) {
         page.blank();
       }
       page.row(cells(act, act.at() != before));

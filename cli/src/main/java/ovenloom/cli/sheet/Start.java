@@ -13,6 +13,9 @@ import ovenloom.model.plan.Placement;
 /** The first minute of a run: its food is fetched, and the work begins. */
 final class Start {
 
+  /** Minutes; what waits less where it was made is at hand anyway. */
+  private static final int WORTH_TELLING = 5;
+
   private final Book book;
   private final Words words;
   private final Placement run;
@@ -91,7 +94,7 @@ final class Start {
     Leg leg = journey.legs().get(1);
     String until = new Until(book, journey).of(leg, run.when().from());
     return switch (spot) {
-      case Spot.Bench() -> " On the counter " + until + ".";
+      case Spot.Bench() -> leg.when().minutes() < WORTH_TELLING ? "" : " On the counter " + until + ".";
       case Spot.OnShelves(String store, List<String> shelves) -> " Stays there " + until + ".";
       case Spot.InOven(String oven, List<Integer> racks) -> "";
       case Spot.OnBurners(List<String> burners) -> "";

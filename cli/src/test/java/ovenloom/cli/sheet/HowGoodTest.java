@@ -28,7 +28,7 @@ class HowGoodTest {
         .run("Bread/slice", at("18:55"))
         .score(Score.of(0, atTheTable, points, weights, 12345))
         .plan();
-    return RunSheet.of(plan, 200, false)
+    return RunSheet.of(plan, 400, false)
         .lines()
         .dropWhile(line -> !line.equals("How good it is"))
         .map(line -> line.replaceAll(" {2,}", " | "))

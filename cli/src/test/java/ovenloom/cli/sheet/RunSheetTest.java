@@ -94,6 +94,21 @@ class RunSheetTest {
   }
 
   @Test
+  void a_wait_of_a_few_minutes_under_the_same_hands_is_not_told() {
+    var four = lines(HandPlan.forProblem(KITCHEN + HOST + PIE)
+        .run("Pie/fill", at("17:36"))
+        .run("Pie/bake", at("18:00"))
+        .plan());
+    var five = lines(HandPlan.forProblem(KITCHEN + HOST + PIE)
+        .run("Pie/fill", at("17:35"))
+        .run("Pie/bake", at("18:00"))
+        .plan());
+
+    assertThat(four).contains("17:36 | Pie | Fill (dish): 20 min, until 17:56.");
+    assertThat(five).contains("17:35 | Pie | Fill (dish): 20 min, until 17:55. On the counter until 18:00.");
+  }
+
+  @Test
   void what_was_made_two_days_before_stands_in_the_fridge_until_a_day_and_a_time() {
     var lines = lines(HandPlan.forProblem(KITCHEN + HOST + PIE)
         .run("Pie/fill", at("17:00") - 2880)
@@ -357,10 +372,11 @@ class RunSheetTest {
   }
 
   @Test
-  void a_pause_of_half_an_hour_is_a_blank_line() {
+  void a_pause_of_half_an_hour_is_a_blank_line_and_so_is_sitting_down() {
     assertThat(RunSheet.of(pie().plan(), 80, false))
         .containsPattern("17:00 .*\\R\\R17:50 ")
-        .doesNotContainPattern("17:50 .*\\R\\R18:00 ");
+        .doesNotContainPattern("17:50 .*\\R\\R18:00 ")
+        .containsPattern("Switch off.\\R\\R19:00  SUPPER");
   }
 
   @ParameterizedTest

@@ -1,0 +1,125 @@
+package ovenloom.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ovenloom.cli.command.Kitchens.SOUP;
+import static ovenloom.cli.command.Typed.ovenloom;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckTest {
+
+  @TempDir
+  private Path folder;
+
+  @Test
+  void what_was_understood_is_told_in_a_few_lines() {
+    var typed = ovenloom("check", "../problems/harvest-supper.yaml");
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).isEqualTo("""
+        ../problems/harvest-supper.yaml is understood: Harvest supper, 10 guests.
+        Courses   soup, Saturday 10 October 2026 18:30
+                  supper, Saturday 10 October 2026 19:00
+        Menu      1 dish in 2 batches, 4 steps
+        Kitchen   1 oven, 4 burners, 1 cold or hot place, 4 kinds of vessel, 1 kind of appliance
+        Cooks     Host (from Thursday 8 October 2026 18:00)
+        """);
+    assertThat(typed.err()).isEmpty();
+  }
+
+  @Test
+  void guests_on_the_command_line_win() {
+    assertThat(ovenloom("check", "../problems/harvest-supper.yaml", "--guests", 8).out())
+        .contains("8 guests.", "1 dish in 1 batch");
+  }
+
+  @Test
+  void all_mistakes_are_shown_at_once() throws IOException {
+    var expected = Files.readString(Path.of("../problems/full-of-mistakes.txt"));
+
+    var typed = ovenloom("check", "../problems/full-of-mistakes.yaml");
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).startsWith("ovenloom: ../problems/full-of-mistakes.yaml: ")
+        .contains(expected.lines().filter(line -> line.startsWith("  Expected")).toList());
+  }
+
+  @Test
+  void a_file_that_is_not_there_is_a_mistake() {
+    var typed = ovenloom("check", folder.resolve("supper.yaml"));
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).startsWith("ovenloom: ").contains("supper.yaml");
+  }
+
+  @Test
+  void a_plan_that_keeps_every_rule_passes() {
+    var typed = ovenloom("check", SOUP, Kitchens.aPlan(folder));
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).containsPattern("plan.json keeps all \\d\\d rules.");
+    assertThat(typed.err()).isEmpty();
+  }
+
+  @Test
+  void a_plan_that_is_late_fails_with_the_rule_who_when_and_by_how_much() throws IOException {
+    var typed = ovenloom("check", SOUP, Kitchens.aPlanThatIsLate(folder));
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(typed.out()).contains("late.json is no plan: it breaks ", "Leek soup/simmer",
+        "Friday 6 November 18:40",
+        "Off by 10 min.");
+  }
+
+  @Test
+  void a_plan_for_other_guests_is_refused() {
+    var typed = ovenloom("check", SOUP, Kitchens.aPlan(folder), "--guests", 6);
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).startsWith("ovenloom: ")
+        .contains("was made from another event", "The plan is for 4 guests, the file for 6.");
+  }
+
+  @Test
+  void a_plan_for_another_event_is_refused() {
+    var typed = ovenloom("check", "../problems/harvest-supper.yaml", Kitchens.aPlan(folder));
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("The plan is for \"Soup for four\", the file for \"Harvest supper\".");
+  }
+
+  @Test
+  void a_plan_for_a_file_that_has_changed_since_is_refused_by_the_files_name() throws IOException {
+    var plan = Kitchens.aPlan(folder);
+    var changed = Files.writeString(folder.resolve("first-soup.yaml"),
+        Files.readString(SOUP).replace("takes: 15 min", "takes: 16 min"));
+
+    var typed = ovenloom("check", changed, plan);
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("Changed since the plan was made: first-soup.yaml.");
+  }
+
+  @Test
+  void a_comment_changes_no_event() throws IOException {
+    var plan = Kitchens.aPlan(folder);
+    var commented = Files.writeString(folder.resolve("soup.yaml"), Files.readString(SOUP) + "# lovely\n");
+
+    assertThat(ovenloom("check", commented, plan).code()).isZero();
+  }
+
+  @Test
+  void a_file_that_is_no_plan_is_not_audited() {
+    var typed = ovenloom("check", SOUP, SOUP);
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).startsWith("ovenloom: ../problems/first-soup.yaml: ");
+  }
+}

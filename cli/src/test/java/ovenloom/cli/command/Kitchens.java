@@ -1,0 +1,65 @@
+package ovenloom.cli.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.model.file.PlanFile;
+import ovenloom.model.file.Reading;
+import ovenloom.model.plan.Placement;
+import ovenloom.model.plan.Plan;
+
+/** Problems and plans in files, for commands to read. */
+final class Kitchens {
+
+  static final Path SOUP = Path.of("../problems/first-soup.yaml");
+
+  private Kitchens() {}
+
+  /** One pair of hands, half an hour, and three quarters of an hour of work that must all be fresh. */
+  static Path tooMuchForOne(Path folder) throws IOException {
+    return Files.writeString(folder.resolve("too-much.yaml"), """
+        ovenloom: 1
+        event: Too much
+        guests: 4
+        courses: [{name: supper, at: 2026-10-10 19:00}]
+        cooks: [{name: Host, hours: {on the day: 18:30-19:30}}]
+        dishes:
+          - dish: Omelette
+            steps: [{do: fry, takes: 25 min, hands: throughout}]
+          - dish: Pancakes
+            steps: [{do: fry, takes: 20 min, hands: throughout}]
+        """);
+  }
+
+  /** A plan for soup, found and written. */
+  static Path aPlan(Path folder) {
+    Path file = folder.resolve("plan.json");
+    Typed typed = Typed.ovenloom("solve", SOUP, "--tries", 20, "-o", file);
+    if (typed.code() != 0) {
+      throw new AssertionError(typed.err());
+    }
+    return file;
+  }
+
+  /** The same with its last run ten minutes later, past the table time. */
+  static Path aPlanThatIsLate(Path folder) throws IOException {
+    Plan plan = read(aPlan(folder));
+    List<Placement> runs = new ArrayList<>(plan.placements());
+    Placement last = runs.removeLast();
+    runs.add(new Placement(last.dish(), last.step(), last.batches(), last.when().shiftedBy(10), last.baking(),
+        last.burners(), last.shelves(), last.hands()));
+    Path file = folder.resolve("late.json");
+    PlanFile.write(new Plan(plan.event(), plan.sources(), runs, plan.stays(), plan.ovens(), plan.washes(),
+        plan.layouts(), plan.score()), file);
+    return file;
+  }
+
+  static Plan read(Path file) {
+    return switch (PlanFile.read(file)) {
+      case Reading.Understood<Plan>(Plan plan, var sources, var notes) -> plan;
+      case Reading.Mistaken<Plan>(var mistakes) -> throw new AssertionError(mistakes);
+    };
+  }
+}

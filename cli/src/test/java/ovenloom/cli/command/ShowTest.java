@@ -1,0 +1,89 @@
+package ovenloom.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ovenloom.cli.command.Kitchens.SOUP;
+import static ovenloom.cli.command.Typed.ovenloom;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShowTest {
+
+  @TempDir
+  private Path folder;
+
+  @Test
+  void a_plan_is_shown_as_it_was_found() {
+    var found = ovenloom("solve", SOUP, "--tries", 20);
+
+    var shown = ovenloom("show", Kitchens.aPlan(folder));
+
+    assertThat(shown).isEqualTo(found);
+  }
+
+  @Test
+  void a_plan_that_breaks_a_rule_is_never_shown_as_one() throws IOException {
+    var typed = ovenloom("show", Kitchens.aPlanThatIsLate(folder));
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).startsWith("ovenloom: ")
+        .contains("late.json is no plan: it breaks ", "Off by 10 min.");
+  }
+
+  @Test
+  void half_a_plan_is_a_wrong_file() throws IOException {
+    var whole = Files.readString(Kitchens.aPlan(folder));
+    var half = Files.writeString(folder.resolve("half.json"), whole.substring(0, whole.length() / 2));
+
+    var typed = ovenloom("show", half);
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).startsWith("ovenloom: ").contains("half.json");
+  }
+
+  @Test
+  void bold_letters_are_for_terminals() {
+    var plan = Kitchens.aPlan(folder);
+
+    assertThat(ovenloom("show", plan).out()).doesNotContain("\u001b");
+    assertThat(ovenloom(new Terminal(80, true, false), new Stop(), "show", plan).out()).contains("\u001b[1m");
+  }
+
+  @Test
+  void a_fault_of_ours_is_owned_up_to_and_traced_only_where_asked() {
+    var plan = Kitchens.aPlan(folder);
+
+    assertThat(withABrokenPrinter("show", plan)).startsWith("3 ovenloom: this is our fault, not yours: ")
+        .contains("out of ink", "--trace")
+        .doesNotContain("\tat ");
+    assertThat(withABrokenPrinter("show", plan, "--trace")).startsWith("3 ").contains("out of ink", "\tat ");
+  }
+
+  private static String withABrokenPrinter(Object... words) {
+    var err = new StringWriter();
+    var broken = new PrintWriter(new Writer() {
+      @Override
+      public void write(char[] letters, int from, int count) {
+        throw new IllegalStateException("out of ink");
+      }
+
+      @Override
+      public void flush() {}
+
+      @Override
+      public void close() {}
+    });
+    String[] typed = Arrays.stream(words).map(Object::toString).toArray(String[]::new);
+    int code = new Ovenloom(broken, new PrintWriter(err, true), Typed.PIPE, new Stop()).run(typed);
+    return code + " " + err;
+  }
+}
