@@ -16,7 +16,7 @@ import ovenloom.solver.timeline.Bake;
 /** Every oven, mode and mark in which a run may be baked. */
 final class BakeChoices {
 
-  private static final double KELVINS_A_POINT = 5;
+  private static final long TENTHS_OF_A_KELVIN_A_POINT = 50;
 
   private final Event event;
   private final Map<String, Integer> tagBits = new TreeMap<>();
@@ -75,16 +75,17 @@ final class BakeChoices {
       List<Setting> marks,
       List<Integer> racks,
       boolean asWritten) {
-    double off = 0;
+    long off = 0;
     int[] settings = new int[marks.size()];
     for (int stage = 0; stage < settings.length; stage++) {
       settings[stage] = dial.setting(marks.get(stage), mode);
-      off += dial.off(bake.stages().get(stage), mode, marks.get(stage));
+      off += Math.round(10 * dial.off(bake.stages().get(stage), mode, marks.get(stage)));
     }
-    int points = (int) Math.floor(off / KELVINS_A_POINT + 1e-6);
+    int points = (int) (off / TENTHS_OF_A_KELVIN_A_POINT);
     return new BakeChoice(oven, mode, marks, shape(run, bake, settings), racks, points, asWritten);
   }
 
+  /** A moment in the middle may open the door at any minute to which it may slip. */
   private Bake shape(Run run, Need.Bake bake, int[] settings) {
     List<HandsNeed> middle = run.hands()
         .stream()
@@ -96,8 +97,8 @@ final class BakeChoices {
         bake.load(),
         bake.unload(),
         bake.doorShut(),
-        middle.stream().mapToInt(HandsNeed::from).toArray(),
-        middle.stream().mapToInt(HandsNeed::minutes).toArray(),
+        middle.stream().mapToInt(need -> need.from() - need.slip()).toArray(),
+        middle.stream().mapToInt(need -> need.minutes() + 2 * need.slip()).toArray(),
         tags(run.dish()),
         avoided(run.dish()));
   }

@@ -16,6 +16,7 @@ public final class Decoder {
   private final Draft draft;
   private final Fitting fitting;
   private final Larder larder;
+  private final Circuits circuits;
   private final List<List<Tie>> after = new ArrayList<>();
   private final List<List<Tie>> before = new ArrayList<>();
   private final List<List<Integer>> waitsOf = new ArrayList<>();
@@ -29,6 +30,7 @@ public final class Decoder {
     draft = new Draft(runs);
     fitting = new Fitting(runs, floor, draft);
     larder = new Larder(runs, floor, draft);
+    circuits = new Circuits(runs);
     nextBatch = new int[runs.runs().size()];
     for (Run run : runs.runs()) {
       after.add(runs.ties().stream().filter(tie -> tie.earlier() == run.index()).toList());
@@ -84,6 +86,7 @@ public final class Decoder {
         }
       }
     }
+    circuits.check(draft);
     return draft;
   }
 

@@ -3,6 +3,7 @@ package ovenloom.solver.place;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Work;
+import ovenloom.model.safety.CookTo;
 
 /** The cooking temperature that the food of each step still asks for, so that raw stands below cooked. */
 final class RawFood {
@@ -22,14 +23,15 @@ final class RawFood {
   }
 
   private long before(Work work, BatchStep unit) {
-    boolean first = true;
+    boolean ownFood = false;
     long most = 0;
     for (BatchLink link : work.into(unit.index())) {
       if (link.carriesFood()) {
-        first = false;
+        ownFood |= work.steps().get(link.from()).dish().name().equals(unit.dish().name());
         most = Math.max(most, requires[link.from()]);
       }
     }
-    return first ? RequiredByTag.of(unit.dish()) : most;
+    CookTo own = ownFood ? null : CookTo.of(unit.dish().tags());
+    return own == null ? most : Math.max(most, own.temperature().milliKelvin());
   }
 }

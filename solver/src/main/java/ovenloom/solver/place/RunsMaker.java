@@ -96,7 +96,7 @@ final class RunsMaker {
   private Piece piece(Vessel vessel, Step step) {
     Size size = vessel.size();
     if (size == null) {
-      return new Piece(Piece.NO_ROOM, 0, vessel.burner());
+      return new Piece(Piece.NO_ROOM, false, 0, vessel.burner());
     }
     int shape = footprints.number((int) size.width().micrometres(), (int) size.depth().micrometres());
     long height = size.height() == null ? 0 : size.height().micrometres();
@@ -104,7 +104,7 @@ final class RunsMaker {
     if (bake != null && bake.stands() != null) {
       height = Math.max(height, bake.stands().micrometres());
     }
-    return new Piece(shape, height, vessel.burner());
+    return new Piece(shape, size.depth().compareTo(size.width()) > 0, height, vessel.burner());
   }
 
   private List<Tie> ties() {

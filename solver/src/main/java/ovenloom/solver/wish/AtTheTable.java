@@ -33,7 +33,7 @@ final class AtTheTable {
     this.runs = runs;
     next = runs.work().steps().stream().mapToInt(this::next).toArray();
     for (Dish dish : runs.event().dishes()) {
-      for (int batch = 1; dish.arrives() == Arrives.HOT && batch <= dish.batches(); batch++) {
+      for (int batch = 1; dish.food() && dish.arrives() == Arrives.HOT && batch <= dish.batches(); batch++) {
         batches.add(new HotBatch(dish, batch, cooking(dish, batch)));
       }
     }
@@ -92,8 +92,8 @@ final class AtTheTable {
     @Nullable
     Integer served = null;
     while (step >= 0 && served == null) {
-      minutes -= keptHot(draft, step);
       int following = next[step];
+      minutes -= keptHot(draft, step, following);
       if (following >= 0 && runs.work().steps().get(following).step().serve()) {
         served = draft.start(runs.runOf().get(following));
       } else if (following >= 0) {
@@ -108,11 +108,12 @@ final class AtTheTable {
     return draft.end(runs.runOf().get(unit));
   }
 
-  private long keptHot(Draft draft, int unit) {
+  private long keptHot(Draft draft, int unit, int following) {
+    int taken = following < 0 ? Integer.MAX_VALUE : draft.start(runs.runOf().get(following));
     long minutes = 0;
     for (int wait : waitsOf.getOrDefault(unit, List.of())) {
       for (WaitPart part : draft.parts(wait)) {
-        minutes += isHot(part) ? part.minutes() : 0;
+        minutes += isHot(part) ? Math.max(0, Math.min(part.to(), taken) - part.from()) : 0;
       }
     }
     return minutes;

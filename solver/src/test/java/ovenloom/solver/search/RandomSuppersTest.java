@@ -1,0 +1,122 @@
+package ovenloom.solver.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import ovenloom.model.audit.Audit;
+import ovenloom.model.audit.Break;
+import ovenloom.model.audit.score.Reckoning;
+import ovenloom.model.file.ProblemFile;
+import ovenloom.model.file.Reading;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Placement;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Decoder;
+import ovenloom.solver.place.Draft;
+import ovenloom.solver.place.FairCopy;
+import ovenloom.solver.place.Runs;
+import ovenloom.solver.wish.Scorer;
+
+/** Decoder, audit and score, each written by itself, agree on kitchens nobody thought of. */
+class RandomSuppersTest {
+
+  private static final int SEEDS = 200;
+  private static final int ORDERS = 40;
+  private static final Set<Long> PLANNED = new TreeSet<>();
+
+  @TempDir
+  private Path folder;
+
+  static LongStream seeds() {
+    return LongStream.range(0, SEEDS);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void what_the_decoder_calls_a_plan_the_audit_does_too_and_scores_alike(long seed) throws IOException {
+    Event event = supper(seed);
+    Runs runs = Runs.of(event);
+    Decoder decoder = new Decoder(runs);
+    Scorer scorer = new Scorer(runs);
+    Random random = new Random(seed);
+
+    for (int i = 0; i < ORDERS; i++) {
+      Draft draft = decoder.decode(order(runs, random), slack(runs, random), choices(runs, random));
+      Score score = scorer.of(draft);
+      Plan plan = FairCopy.of(draft, List.of(), score);
+
+      if (score.breaks() == 0) {
+        assertThat(Audit.of(event, plan)).isEmpty();
+        Score counted = Reckoning.of(event, plan);
+        assertThat(score.atTheTableInAll()).isEqualTo(counted.atTheTableInAll());
+        assertThat(score.points()).isEqualTo(counted.points());
+        assertThat(score.early()).isEqualTo(counted.early());
+        assertThat(brokenByMoving(event, plan, random)).isNotEmpty();
+        PLANNED.add(seed);
+      } else {
+        assertThat(Audit.of(event, plan)).as("the decoder fell short by %d", score.breaks()).isNotEmpty();
+      }
+    }
+  }
+
+  /** A law that is never put to the test holds easily. */
+  @AfterAll
+  static void enough_suppers_had_a_plan_to_judge() {
+    assertThat(PLANNED).hasSizeGreaterThan(SEEDS / 4);
+  }
+
+  /** What is broken, but for the score, when one run is moved and nothing moves with it. */
+  private static List<Break> brokenByMoving(Event event, Plan plan, Random random) {
+    List<Placement> runs = new ArrayList<>(plan.placements());
+    int moved = random.nextInt(runs.size());
+    int minutes = (1 + random.nextInt(30)) * (random.nextBoolean() ? 1 : -1);
+    runs.set(moved, Moved.by(runs.get(moved), minutes));
+    Plan other = new Plan(event, List.of(), runs, plan.stays(), plan.ovens(), plan.washes(), plan.layouts(),
+        plan.score());
+    return Audit.of(event, other).stream().filter(each -> !each.rule().equals("score")).toList();
+  }
+
+  /** The supper of a seed, or of the first after it that could be. */
+  private Event supper(long seed) throws IOException {
+    for (long each = seed; each < seed + 100 * SEEDS; each += SEEDS) {
+      Path file = Files.writeString(folder.resolve("supper.yaml"), RandomSupper.of(each));
+      if (ProblemFile.read(file, folder,
+          null) instanceof Reading.Understood<Event>(var event, var sources, var notes)) {
+        return event;
+      }
+    }
+    throw new AssertionError("none of a hundred suppers could be");
+  }
+
+  private static int[] order(Runs runs, Random random) {
+    List<Integer> order = new ArrayList<>(IntStream.range(0, runs.runs().size()).boxed().toList());
+    Collections.shuffle(order, random);
+    return order.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  private static int[] slack(Runs runs, Random random) {
+    return runs.runs()
+        .stream()
+        .mapToInt(run -> random.nextInt(12) == 0 ? 5 * random.nextInt(40) : 0)
+        .toArray();
+  }
+
+  private static int[] choices(Runs runs, Random random) {
+    return runs.runs().stream().mapToInt(run -> random.nextInt(8) == 0 ? random.nextInt(6) : -1).toArray();
+  }
+}
