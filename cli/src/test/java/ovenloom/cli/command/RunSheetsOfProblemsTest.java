@@ -19,7 +19,7 @@ class RunSheetsOfProblemsTest {
 
   private static final Path PROBLEMS = Path.of("../problems");
   private static final String SHEET = ".sheet.txt";
-  private static final int TRIES = 300;
+  private static final int TRIES = 10_000;
 
   static Stream<String> names() {
     return Arrays.stream(Objects.requireNonNull(PROBLEMS.toFile().list(), "a folder with problems"))

@@ -110,7 +110,7 @@ final class Fitting {
     int bestStart = Timeline.NONE;
     int bestBlocker = Timeline.NOBODY;
     if (all.isEmpty()) {
-      bestStart = run.step().bake() == null ? latest(run, null, notAfter) : Timeline.NONE;
+      bestStart = !run.footing().bakes() ? latest(run, null, notAfter) : Timeline.NONE;
       bestBlocker = blocker;
     }
     for (int i = 0; i < all.size(); i++) {
@@ -221,13 +221,13 @@ final class Fitting {
     int start = notAfter;
     if (run.dish().food()) {
       start = lower(start, floor.crew.there().latestMoment(start), Timeline.HOURS);
-      boolean moves = run.step().cooks() || !run.step().appliances().isEmpty();
+      boolean moves = run.footing().cooks() || run.footing().onAMachine();
       if (moves && start != Timeline.NONE) {
         int end = floor.crew.there().latestMoment(start + run.minutes());
         start = end == Timeline.NONE ? end : lower(start, end - run.minutes(), Timeline.HOURS);
       }
     }
-    if (run.step().cooks() && !run.step().unattended()) {
+    if (run.footing().cooks() && !run.step().unattended()) {
       start = lower(start, floor.crew.there().latestCovered(start, run.minutes()), Timeline.HOURS);
     }
     return start;
@@ -236,7 +236,7 @@ final class Fitting {
   private int onPlaces(Run run, int notAfter) {
     int start = notAfter;
     int minutes = run.minutes();
-    if (start >= floor.from && !run.step().hasAPlace() && !run.pieces().isEmpty()) {
+    if (start >= floor.from && run.footing().onTheWorktop() && !run.pieces().isEmpty()) {
       start = lower(start, floor.landing.latestStart(start, minutes, run.pieces().size()),
           floor.landing.blocker());
     }
@@ -245,10 +245,10 @@ final class Fitting {
       start = start < floor.from ? start
           : lower(start, machine.latestStart(start, minutes, 1), machine.blocker());
     }
-    if (start >= floor.from && run.step().burner() != null) {
+    if (start >= floor.from && run.footing().onABurner()) {
       start = onBurners(run, start);
     }
-    if (start >= floor.from && run.step().shelf() != null) {
+    if (start >= floor.from && run.footing().onAShelf()) {
       start = onShelves(run, start);
     }
     return start;
@@ -372,16 +372,16 @@ final class Fitting {
     draft.start[i] = start;
     draft.end[i] = end;
     draft.choice[i] = choice;
-    if (!run.step().hasAPlace() && !run.pieces().isEmpty()) {
+    if (run.footing().onTheWorktop() && !run.pieces().isEmpty()) {
       floor.landing.take(start, end, run.pieces().size(), i);
     }
     for (int appliance : appliances.get(i)) {
       floor.appliances[appliance].take(start, end, 1, i);
     }
-    if (run.step().burner() != null) {
+    if (run.footing().onABurner()) {
       takeBurners(run, start, end);
     }
-    if (run.step().shelf() != null) {
+    if (run.footing().onAShelf()) {
       takeShelves(run, start, end);
     }
     if (choice != null) {
@@ -449,7 +449,7 @@ final class Fitting {
 
   private boolean hasPlaceFrom(Run run, int start, int was) {
     int[] shelves = draft.shelves[run.index()];
-    if (run.step().shelf() == null) {
+    if (!run.footing().onAShelf()) {
       return floor.landing.fits(start, was, run.pieces().size());
     }
     return shelves != null
@@ -475,7 +475,7 @@ final class Fitting {
 
   private void takePlaceFrom(Run run, int start, int was) {
     int[] shelves = draft.shelves[run.index()];
-    if (run.step().shelf() == null) {
+    if (!run.footing().onAShelf()) {
       floor.landing.take(start, was, run.pieces().size(), run.index());
     } else if (shelves != null) {
       floor.stores[draft.store[run.index()]].take(

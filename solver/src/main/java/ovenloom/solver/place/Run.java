@@ -17,6 +17,7 @@ import ovenloom.model.menu.Step;
  * @param endOfService of its dish
  * @param pieces its vessels, batch by batch
  * @param hands whose hands it needs when
+ * @param footing what sort of places it takes
  * @param requires the cooking temperature its food still asks for, in millikelvin; 0 for ready-to-eat
  */
 public record Run(
@@ -28,6 +29,7 @@ public record Run(
     int endOfService,
     List<Piece> pieces,
     List<HandsNeed> hands,
+    Footing footing,
     long requires) {
 
   public Run {
@@ -51,7 +53,7 @@ public record Run(
 
   /** Whether it may run on by itself for longer, in place: nobody's hands, no oven, no burner, no machine. */
   boolean stretches() {
-    return most > minutes && hands.isEmpty() && !step().cooks() && step().appliances().isEmpty();
+    return most > minutes && hands.isEmpty() && !footing.cooks() && !footing.onAMachine();
   }
 
   @Override

@@ -75,6 +75,7 @@ final class RunsMaker {
         event.endOfService(first.dish()),
         piecesOf(units),
         HandsNeeds.of(first.step(), first.minutes()),
+        Footing.of(first.step()),
         raw.requires(first.index()));
   }
 

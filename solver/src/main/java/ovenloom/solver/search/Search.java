@@ -71,7 +71,7 @@ public final class Search {
 
   private void search(Trial trial, Solver<Order> solver) {
     List<Turn> turns = new ArrayList<>();
-    for (Run run : runs.runs()) {
+    for (Run run : FirstOrder.of(runs)) {
       turns.add(new Turn(run.index(), trial.waysToBake(run.index())));
     }
     solver.solve(new Order(trial, turns));

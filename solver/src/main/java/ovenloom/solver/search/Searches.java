@@ -18,7 +18,7 @@ import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 /** How Timefold is told to search: plain moves, late acceptance, no construction, for it starts from an order that decodes. */
 final class Searches {
 
-  private static final int LATE = 400;
+  private static final int LATE = 100;
 
   private Searches() {}
 

@@ -15,6 +15,7 @@ import ovenloom.solver.place.Runs;
 public final class Scorer {
 
   private final Event event;
+  private final int[] tableTime;
   private final AtTheTable table;
   private final DialLog dials;
   private final List<WishPoints> wishes;
@@ -22,6 +23,7 @@ public final class Scorer {
   /** A scorer for an event laid out as runs. */
   public Scorer(Runs runs) {
     event = runs.event();
+    tableTime = runs.runs().stream().mapToInt(run -> event.courseOf(run.dish()).at()).toArray();
     table = new AtTheTable(runs);
     dials = new DialLog(event);
     wishes = List.of(
@@ -43,7 +45,7 @@ public final class Scorer {
   private long early(Draft draft) {
     long early = 0;
     for (Run run : draft.runs().runs()) {
-      early += run.step().serve() ? 0 : event.courseOf(run.dish()).at() - draft.start(run.index());
+      early += run.step().serve() ? 0 : tableTime[run.index()] - draft.start(run.index());
     }
     return early;
   }
