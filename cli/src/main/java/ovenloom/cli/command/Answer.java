@@ -18,7 +18,7 @@ final class Answer {
   static Map<String, String> inWords() {
     Map<String, String> words = new LinkedHashMap<>();
     words.put(" " + A_PLAN, "a plan; or nothing wrong");
-    words.put(" " + NO, "an honest no: no plan exists, or the plan failed the audit");
+    words.put(" " + NO, "an honest no: it cannot be done, or the plan failed the audit");
     words.put(" " + WRONG, "the command or the file is wrong");
     words.put(" " + OUR_FAULT, "our fault");
     words.put(" " + NONE_FOUND, "no plan found in the time given");

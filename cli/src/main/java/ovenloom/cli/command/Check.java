@@ -37,7 +37,7 @@ final class Check implements Callable<Integer> {
   @Override
   public Integer call() {
     return switch (problem.read()) {
-      case Reading.Mistaken<Event>(var mistakes) -> Complaint.wrong(kit.err(), problem.file(), mistakes);
+      case Reading.Mistaken<Event>(var mistakes) -> Complaint.about(kit.err(), problem.file(), mistakes);
       case Reading.Understood<Event>(Event event, var sources, var notes) ->
         file == null ? understood(event, notes) : check(event, sources, file);
     };
@@ -53,7 +53,7 @@ final class Check implements Callable<Integer> {
 
   private int check(Event event, List<Plan.Source> sources, Path planFile) {
     return switch (PlanFile.read(planFile)) {
-      case Reading.Mistaken<Plan>(var mistakes) -> Complaint.wrong(kit.err(), planFile, mistakes);
+      case Reading.Mistaken<Plan>(var mistakes) -> Complaint.about(kit.err(), planFile, mistakes);
       case Reading.Understood<Plan>(Plan plan, var ownSources, var notes) ->
         plan.event().equals(event) ? audit(event, plan, planFile) : foreign(event, sources, plan, planFile);
     };

@@ -3,6 +3,7 @@ package ovenloom.cli.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import ovenloom.model.file.Fault;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
 import picocli.CommandLine;
@@ -34,11 +35,22 @@ final class Complaint {
     return Answer.OUR_FAULT;
   }
 
-  static int wrong(PrintWriter err, Path file, List<Mistake> mistakes) {
-    String count = mistakes.size() == 1 ? "a mistake" : mistakes.size() + " mistakes";
-    err.println("ovenloom: " + Harmless.text(file + ": " + count));
+  /** What keeps a file from being used: it is wrong, or it is well written and asks for what cannot be done. */
+  static int about(PrintWriter err, Path file, List<Mistake> mistakes) {
+    boolean isWellWritten = mistakes.stream().allMatch(each -> each.fault() instanceof Fault.Impossible);
+    err.println(
+        "ovenloom: " + Harmless.text(file + ": " + (isWellWritten ? cannotBe(mistakes) : count(mistakes))));
     err.print(Harmless.text(MistakeText.of(mistakes)));
-    return Answer.WRONG;
+    return isWellWritten ? Answer.NO : Answer.WRONG;
+  }
+
+  private static String cannotBe(List<Mistake> reasons) {
+    return "well written, and it cannot be done"
+        + (reasons.size() == 1 ? "" : ", for " + reasons.size() + " reasons");
+  }
+
+  private static String count(List<Mistake> mistakes) {
+    return mistakes.size() == 1 ? "a mistake" : mistakes.size() + " mistakes";
   }
 
   /** Lines after the first are indented. */

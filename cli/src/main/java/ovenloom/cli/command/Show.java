@@ -24,7 +24,7 @@ final class Show implements Callable<Integer> {
   @Override
   public Integer call() {
     return switch (PlanFile.read(file)) {
-      case Reading.Mistaken<Plan>(var mistakes) -> Complaint.wrong(kit.err(), file, mistakes);
+      case Reading.Mistaken<Plan>(var mistakes) -> Complaint.about(kit.err(), file, mistakes);
       case Reading.Understood<Plan>(Plan plan, var sources, var notes) ->
         new Printer(kit).print(plan, file.toString());
     };

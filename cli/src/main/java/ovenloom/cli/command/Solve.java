@@ -52,7 +52,7 @@ final class Solve implements Callable<Integer> {
       return Complaint.wrong(kit.err(), obstacle);
     }
     return switch (problem.read()) {
-      case Reading.Mistaken<Event>(var mistakes) -> Complaint.wrong(kit.err(), problem.file(), mistakes);
+      case Reading.Mistaken<Event>(var mistakes) -> Complaint.about(kit.err(), problem.file(), mistakes);
       case Reading.Understood<Event>(Event event, var sources, var notes) ->
         solve(event, sources, notes, target);
     };

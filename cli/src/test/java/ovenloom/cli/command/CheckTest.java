@@ -50,6 +50,28 @@ class CheckTest {
   }
 
   @Test
+  void what_is_well_written_and_cannot_be_done_is_an_honest_no() throws IOException {
+    var typed = ovenloom("check", Kitchens.tooLateToBegin(folder));
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).startsWith("ovenloom: ")
+        .contains("too-late.yaml: well written, and it cannot be done\n")
+        .contains("this and all it waits for take 2 h, and there are 1 h from the first hour to the table");
+  }
+
+  @Test
+  void one_slip_beside_what_cannot_be_done_is_still_a_mistake() throws IOException {
+    var late = Kitchens.tooLateToBegin(folder);
+    Files.writeString(late, Files.readString(late) + "colour: white\n");
+
+    var typed = ovenloom("check", late);
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("too-late.yaml: 2 mistakes", "take 2 h", "colour");
+  }
+
+  @Test
   void a_file_that_is_not_there_is_a_mistake() {
     var typed = ovenloom("check", folder.resolve("supper.yaml"));
 

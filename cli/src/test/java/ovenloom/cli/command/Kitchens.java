@@ -33,6 +33,20 @@ final class Kitchens {
         """);
   }
 
+  /** A roast of two hours, and a cook who comes home an hour before supper. */
+  static Path tooLateToBegin(Path folder) throws IOException {
+    return Files.writeString(folder.resolve("too-late.yaml"), """
+        ovenloom: 1
+        event: Too late
+        guests: 4
+        courses: [{name: supper, at: 2026-10-10 19:00}]
+        cooks: [{name: Host, hours: {on the day: 18:00-19:30}}]
+        dishes:
+          - dish: Roast
+            steps: [{do: roast, takes: 2 h, in: roasting tin, bake: {at: 180 C}, unattended: yes}]
+        """);
+  }
+
   /** A plan for soup, found and written. */
   static Path aPlan(Path folder) {
     Path file = folder.resolve("plan.json");

@@ -121,6 +121,15 @@ class SolveTest {
         .contains("mistakes\n");
   }
 
+  @Test
+  void what_cannot_be_done_is_not_looked_for() throws IOException {
+    var typed = ovenloom("solve", Kitchens.tooLateToBegin(folder), "--for", "1h");
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).contains("well written, and it cannot be done");
+  }
+
   @ParameterizedTest
   @CsvSource({"--for,0s", "--for,20", "--for,soon", "--tries,0", "--tries,-3", "--seeds,0", "--seed,first",
       "--guests,0", "--guests,many"})
