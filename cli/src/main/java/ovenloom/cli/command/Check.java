@@ -8,7 +8,6 @@ import ovenloom.cli.sheet.BreakList;
 import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;
 import ovenloom.model.file.Mistake;
-import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
@@ -39,27 +38,27 @@ final class Check implements Callable<Integer> {
     return switch (problem.read()) {
       case Reading.Mistaken<Event>(var mistakes) -> Complaint.about(kit.err(), problem.file(), mistakes);
       case Reading.Understood<Event>(Event event, var sources, var notes) ->
-        file == null ? understood(event, notes) : check(event, sources, file);
+        file == null ? understood(event, notes) : check(event, sources, notes, file);
     };
   }
 
   private int understood(Event event, List<Mistake> notes) {
     kit.out().print(new Understanding(event).text(problem.file().toString(), kit.terminal().width()));
-    if (!notes.isEmpty()) {
-      kit.out().print(Harmless.text("Worth a look:\n" + MistakeText.of(notes)));
-    }
+    Notes.print(kit.out(), notes);
     return Answer.A_PLAN;
   }
 
-  private int check(Event event, List<Plan.Source> sources, Path planFile) {
+  private int check(Event event, List<Plan.Source> sources, List<Mistake> notes, Path planFile) {
     return switch (PlanFile.read(planFile)) {
       case Reading.Mistaken<Plan>(var mistakes) -> Complaint.about(kit.err(), planFile, mistakes);
-      case Reading.Understood<Plan>(Plan plan, var ownSources, var notes) ->
-        plan.event().equals(event) ? audit(event, plan, planFile) : foreign(event, sources, plan, planFile);
+      case Reading.Understood<Plan>(Plan plan, var ownSources, var none) -> plan.event().equals(event)
+          ? audit(event, notes, plan, planFile)
+          : foreign(event, sources, plan, planFile);
     };
   }
 
-  private int audit(Event event, Plan plan, Path planFile) {
+  private int audit(Event event, List<Mistake> notes, Plan plan, Path planFile) {
+    Notes.print(kit.err(), notes);
     List<Break> breaks = Audit.of(event, plan);
     if (breaks.isEmpty()) {
       kit.out().println(Harmless.text(planFile + " keeps all " + Audit.RULES.size() + " rules."));

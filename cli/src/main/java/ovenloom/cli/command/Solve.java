@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.BreakList;
 import ovenloom.model.file.Mistake;
-import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
@@ -60,9 +59,7 @@ final class Solve implements Callable<Integer> {
 
   private int solve(
       Event event, List<Plan.Source> sources, List<Mistake> notes, @Nullable PlanTarget target) {
-    if (!notes.isEmpty()) {
-      kit.err().print(Harmless.text("Worth a look:\n" + MistakeText.of(notes)));
-    }
+    Notes.print(kit.err(), notes);
     Found found = find(event, sources);
     if (!found.isAPlan()) {
       return none(event, found);

@@ -7,6 +7,7 @@ import static ovenloom.cli.command.Typed.ovenloom;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -69,6 +70,22 @@ class CheckTest {
 
     assertThat(typed.code()).isEqualTo(2);
     assertThat(typed.err()).contains("too-late.yaml: 2 mistakes", "take 2 h", "colour");
+  }
+
+  @Test
+  void what_is_worth_a_look_is_told_by_check_and_by_solve() throws IOException {
+    var tall = Kitchens.potTooTallForTheFridge(folder);
+    var plan = folder.resolve("plan.json");
+
+    var checked = ovenloom("check", tall);
+    var solved = ovenloom("solve", tall, "--tries", 20, "-o", plan);
+    var audited = ovenloom("check", tall, plan);
+
+    assertThat(List.of(checked.code(), solved.code(), audited.code())).containsOnly(0);
+    assertThat(List.of(checked.out(), solved.err(), audited.err())).allSatisfy(text -> assertThat(text)
+        .containsOnlyOnce("Worth a look:\n")
+        .contains("\"stock pot\" (12 x 12 x 9 in) fits on no shelf of \"wine fridge\""));
+    assertThat(audited.out()).contains("plan.json keeps all ").doesNotContain("Worth");
   }
 
   @Test

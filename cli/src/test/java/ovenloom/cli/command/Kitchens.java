@@ -47,6 +47,25 @@ final class Kitchens {
         """);
   }
 
+  /** Soup that may wait in a fridge the pot does not fit into. */
+  static Path potTooTallForTheFridge(Path folder) throws IOException {
+    return Files.writeString(folder.resolve("tall.yaml"), """
+        ovenloom: 1
+        event: A tall pot
+        guests: 4
+        courses: [{name: supper, at: 2026-10-10 19:00}]
+        cooks: [{name: Host, hours: {on the day: 18:00-19:30}}]
+        kitchen:
+          burners: [large]
+          cold: [{name: wine fridge, holds: 10 C, shelves: {size: 40 x 30 x 10 cm}}]
+          vessels: {stock pot: 1}
+        dishes:
+          - dish: Soup
+            steps: [{do: simmer, takes: 30 min, burner: large, in: stock pot,
+              keeps: {wine fridge: 2 days, counter: 20 min}}]
+        """);
+  }
+
   /** A plan for soup, found and written. */
   static Path aPlan(Path folder) {
     Path file = folder.resolve("plan.json");
