@@ -16,9 +16,6 @@ import ovenloom.solver.timeline.Presence;
 /** What each oven does over time, from the bakes in it: preheats, turns of the dial, holds, and when it is off. */
 public final class DialLog {
 
-  /** In a shorter gap an oven is held at the next mark, minutes. */
-  private static final int WORTH_SWITCHING_OFF = 30;
-
   private static final int MORNING = 4 * 60;
   private static final int DAY = 24 * 60;
 
@@ -114,25 +111,14 @@ public final class DialLog {
   }
 
   private void bridge(List<Span> spans, Oven oven, Block before, Block next) {
-    int gap = next.from() - before.to();
-    int preheat = oven.warmth().preheat(before.mark().temperature(), next.mark().temperature(), gap);
-    boolean off = gap >= WORTH_SWITCHING_OFF
-        && preheat <= gap
-        && there.openAt(next.from() - preheat)
-        && (long) preheat * oven.heating().watts() <= held(oven, before, next, gap);
-    if (off) {
+    int preheat = Standby.preheat(
+        oven, there, before.mark().temperature(), next.mark().temperature(), before.to(), next.from());
+    if (preheat != Standby.HELD) {
       add(spans, Doing.WARMING, next, next.from() - preheat, next.from());
     } else {
       int changed = change(spans, oven.warmth(), before, next, before.to(), next.from());
       add(spans, Doing.AT, next, before.to() + changed, next.from());
     }
-  }
-
-  private static long held(Oven oven, Block before, Block next, int gap) {
-    int change = oven.warmth().minutes(before.mark().temperature(), next.mark().temperature());
-    boolean warms = isHotter(next, before);
-    return (warms ? (long) change * oven.heating().watts() : 0)
-        + (long) (gap - change) * oven.holding().watts();
   }
 
   /** Adds the minutes in which the oven gets from one mark to the next, within a stretch; says how many. */
