@@ -71,8 +71,7 @@ final class Floor {
   }
 
   private DialTimeline dial(Oven oven) {
-    OvenDial dial = new OvenDial(oven);
-    return new DialTimeline(from, to, dial.changes(), dial.fromRoom(), open(oven.open()), crew.there());
+    return new DialTimeline(from, to, new DialHeat(oven, crew.there()), open(oven.open()), crew.there());
   }
 
   private Presence open(Availability availability) {

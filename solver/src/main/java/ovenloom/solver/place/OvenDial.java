@@ -1,6 +1,7 @@
 package ovenloom.solver.place;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Oven;
@@ -28,29 +29,11 @@ final class OvenDial {
     return oven.modes().indexOf(mode) * marks.size() + marks.indexOf(mark);
   }
 
-  /** Minutes from setting to setting. */
-  int[][] changes() {
-    int all = marks.size() * oven.modes().size();
-    int[][] changes = new int[all][all];
-    for (int from = 0; from < all; from++) {
-      for (int to = 0; to < all; to++) {
-        changes[from][to] = oven.warmth().minutes(temperature(from), temperature(to));
-      }
-    }
-    return changes;
-  }
-
-  /** Minutes from room temperature to each setting. */
-  int[] fromRoom() {
-    int[] minutes = new int[marks.size() * oven.modes().size()];
-    for (int setting = 0; setting < minutes.length; setting++) {
-      minutes[setting] = oven.warmth().minutes(oven.warmth().room(), temperature(setting));
-    }
-    return minutes;
-  }
-
-  private Temperature temperature(int setting) {
-    return marks.get(setting % marks.size()).temperature();
+  /** The temperature of each setting. */
+  Temperature[] temperatures() {
+    Temperature[] all = new Temperature[marks.size() * oven.modes().size()];
+    Arrays.setAll(all, setting -> marks.get(setting % marks.size()).temperature());
+    return all;
   }
 
   /** The mark nearest to what was written for a stage, in a mode; absent where its window has none. */

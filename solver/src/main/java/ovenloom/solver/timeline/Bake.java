@@ -85,15 +85,6 @@ public final class Bake {
     return from[stage + 1] - from[stage];
   }
 
-  boolean turnsAt(int minute) {
-    for (int stage = 1; stage < setting.length; stage++) {
-      if (from[stage] == minute) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   boolean avoids(Bake other) {
     return (avoids & other.tags) != 0 || (tags & other.avoids) != 0;
   }
@@ -122,18 +113,16 @@ public final class Bake {
     return opensAt[opening];
   }
 
-  int opensFor(int opening) {
-    return opensFor[opening];
+  /** Whether an opening of its own, started at the moment, falls into the stretch. */
+  boolean opensWithin(int start, int opening, int low, int high) {
+    int at = start + opensAt[opening];
+    return at < high && at + opensFor[opening] > low;
   }
 
   /** Whether no opening of its own, started at the moment, falls into the stretch. */
   boolean opensNotWithin(int start, int low, int high) {
-    if (low >= high) {
-      return true;
-    }
-    for (int opening = 0; opening < opensAt.length; opening++) {
-      int at = start + opensAt[opening];
-      if (at < high && at + opensFor[opening] > low) {
+    for (int opening = 0; low < high && opening < opensAt.length; opening++) {
+      if (opensWithin(start, opening, low, high)) {
         return false;
       }
     }
