@@ -21,20 +21,36 @@ final class AtTheTable {
   /** Minutes that cost nothing. */
   private static final int STILL_HOT = 10;
 
-  /** What one batch of a hot dish cooks on, and the steps that follow inside the dish. */
-  private record HotBatch(Dish dish, int batch, List<Integer> cooking) {}
+  /**
+   * One batch of a hot dish.
+   *
+   * @param ways one for each step of it on an oven or burner, in the order of the work
+   * @param serving its steps at the pass
+   */
+  private record HotBatch(Dish dish, int batch, List<Way> ways, List<Integer> serving) {}
+
+  /**
+   * From a step to the pass or the table, inside the dish.
+   *
+   * @param steps that one and those that take its food on, but for serving
+   * @param minutes written for those that take it on
+   */
+  private record Way(List<Integer> steps, int minutes) {
+
+    int from() {
+      return steps.getFirst();
+    }
+  }
 
   private final Runs runs;
   private final List<HotBatch> batches = new ArrayList<>();
-  private final int[] next;
   private final Map<Integer, List<Integer>> waitsOf = new HashMap<>();
 
   AtTheTable(Runs runs) {
     this.runs = runs;
-    next = runs.work().steps().stream().mapToInt(this::next).toArray();
     for (Dish dish : runs.event().dishes()) {
       for (int batch = 1; dish.food() && dish.arrives() == Arrives.HOT && batch <= dish.batches(); batch++) {
-        batches.add(new HotBatch(dish, batch, cooking(dish, batch)));
+        batches.add(hotBatch(dish, batch));
       }
     }
     for (int wait = 0; wait < runs.waits().size(); wait++) {
@@ -46,23 +62,41 @@ final class AtTheTable {
     }
   }
 
-  /** The step that takes a step's food on, inside the dish; below 0 for none. */
-  private int next(BatchStep unit) {
-    for (BatchLink link : runs.work().outOf(unit.index())) {
-      if (link.makesAStay() && runs.work().steps().get(link.to()).dish().equals(unit.dish())) {
-        return link.to();
-      }
-    }
-    return -1;
+  private HotBatch hotBatch(Dish dish, int batch) {
+    List<BatchStep> own = runs.work().steps().stream().filter(unit -> isOf(dish, batch, unit)).toList();
+    return new HotBatch(
+        dish,
+        batch,
+        own.stream().filter(unit -> unit.step().cooks()).map(unit -> way(unit, batch)).toList(),
+        own.stream().filter(unit -> unit.step().serve()).map(BatchStep::index).toList());
   }
 
-  private List<Integer> cooking(Dish dish, int batch) {
-    return runs.work()
-        .steps()
-        .stream()
-        .filter(unit -> unit.dish().equals(dish) && unit.step().cooks() && unit.batches().holds(batch))
-        .map(BatchStep::index)
-        .toList();
+  private static boolean isOf(Dish dish, int batch, BatchStep unit) {
+    return unit.dish().equals(dish) && unit.batches().holds(batch);
+  }
+
+  private Way way(BatchStep from, int batch) {
+    List<Integer> steps = new ArrayList<>(List.of(from.index()));
+    int minutes = 0;
+    @Nullable
+    BatchStep unit = next(from, batch);
+    while (unit != null && !unit.step().serve()) {
+      steps.add(unit.index());
+      minutes += unit.minutes();
+      unit = next(unit, batch);
+    }
+    return new Way(List.copyOf(steps), minutes);
+  }
+
+  /** The step that takes a batch's food on, inside the dish; one that is done once feeds several. */
+  private @Nullable BatchStep next(BatchStep unit, int batch) {
+    for (BatchLink link : runs.work().outOf(unit.index())) {
+      BatchStep to = runs.work().steps().get(link.to());
+      if (link.makesAStay() && isOf(unit.dish(), batch, to)) {
+        return to;
+      }
+    }
+    return null;
   }
 
   /** By dish, what it loses on its way, for all its portions; dishes that lose nothing are left out. */
@@ -78,38 +112,43 @@ final class AtTheTable {
   }
 
   private long minutes(Draft draft, HotBatch batch) {
-    int unit = -1;
-    for (int each : batch.cooking()) {
-      if (unit < 0 || end(draft, each) > end(draft, unit)) {
-        unit = each;
+    @Nullable
+    Way last = null;
+    for (Way way : batch.ways()) {
+      if (last == null || end(draft, way.from()) >= end(draft, last.from())) {
+        last = way;
       }
     }
-    if (unit < 0) {
+    if (last == null) {
       return 0;
     }
-    long minutes = -end(draft, unit);
-    int step = unit;
-    @Nullable
-    Integer served = null;
-    while (step >= 0 && served == null) {
-      int following = next[step];
-      minutes -= keptHot(draft, step, following);
-      if (following >= 0 && runs.work().steps().get(following).step().serve()) {
-        served = draft.start(runs.runOf().get(following));
-      } else if (following >= 0) {
-        minutes -= runs.work().steps().get(following).minutes();
-      }
-      step = following;
+    int served = served(draft, batch);
+    long minutes = (long) served - end(draft, last.from()) - last.minutes();
+    for (int i = 0; i < last.steps().size(); i++) {
+      boolean isLast = i == last.steps().size() - 1;
+      int taken = isLast ? served : start(draft, last.steps().get(i + 1));
+      minutes -= keptHot(draft, last.steps().get(i), taken);
     }
-    return minutes + (served == null ? runs.event().due(batch.dish(), batch.batch()) : served);
+    return minutes;
+  }
+
+  private int served(Draft draft, HotBatch batch) {
+    int first = Integer.MAX_VALUE;
+    for (int unit : batch.serving()) {
+      first = Math.min(first, start(draft, unit));
+    }
+    return batch.serving().isEmpty() ? runs.event().due(batch.dish(), batch.batch()) : first;
+  }
+
+  private int start(Draft draft, int unit) {
+    return draft.start(runs.runOf().get(unit));
   }
 
   private int end(Draft draft, int unit) {
     return draft.end(runs.runOf().get(unit));
   }
 
-  private long keptHot(Draft draft, int unit, int following) {
-    int taken = following < 0 ? Integer.MAX_VALUE : draft.start(runs.runOf().get(following));
+  private long keptHot(Draft draft, int unit, int taken) {
     long minutes = 0;
     for (int wait : waitsOf.getOrDefault(unit, List.of())) {
       for (WaitPart part : draft.parts(wait)) {

@@ -15,6 +15,7 @@ import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
+import ovenloom.solver.supper.Suppers;
 
 /** What every cook knows; common practice, no source. */
 class CommonPracticeTest {

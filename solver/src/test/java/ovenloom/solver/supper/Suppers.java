@@ -1,4 +1,4 @@
-package ovenloom.solver.search;
+package ovenloom.solver.supper;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,16 +7,19 @@ import java.util.List;
 import ovenloom.model.file.ProblemFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
+import ovenloom.solver.search.Budget;
+import ovenloom.solver.search.Found;
+import ovenloom.solver.search.Search;
 
 /** Suppers as a cook would write them, and what a short search makes of them. */
-final class Suppers {
+public final class Suppers {
 
   private static final Budget A_SHORT_SEARCH = new Budget(null, 500L, 1, 1);
 
   private Suppers() {}
 
   /** A supper at 19:00 with one still oven in Fahrenheit, and whatever dishes are given, two blanks deep. */
-  static Event withDishes(Path folder, String dishes) throws IOException {
+  public static Event withDishes(Path folder, String dishes) throws IOException {
     return read(folder, """
         ovenloom: 1
         event: Supper
@@ -35,7 +38,8 @@ final class Suppers {
         """ + dishes);
   }
 
-  static Event read(Path folder, String text) throws IOException {
+  /** A problem file's text as an event; mistakes in it fail the test. */
+  public static Event read(Path folder, String text) throws IOException {
     Path file = Files.writeString(folder.resolve("supper.yaml"), text);
     return switch (ProblemFile.read(file, folder, null)) {
       case Reading.Understood<Event>(var event, var sources, var notes) -> event;
@@ -43,7 +47,8 @@ final class Suppers {
     };
   }
 
-  static Found planned(Event event) {
+  /** What a short search finds, the same each time. */
+  public static Found planned(Event event) {
     return Search.find(event, List.of(), A_SHORT_SEARCH, (best, schedules, left) -> {}, () -> false);
   }
 }

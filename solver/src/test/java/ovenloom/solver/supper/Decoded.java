@@ -1,0 +1,144 @@
+package ovenloom.solver.supper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import ovenloom.model.audit.Audit;
+import ovenloom.model.audit.Break;
+import ovenloom.model.audit.score.Reckoning;
+import ovenloom.model.measure.Setting;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Wish;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Decoder;
+import ovenloom.solver.place.Draft;
+import ovenloom.solver.place.FairCopy;
+import ovenloom.solver.place.Run;
+import ovenloom.solver.place.Runs;
+import ovenloom.solver.wish.Scorer;
+
+/**
+ * A supper decoded once: its runs in the order they are written, each as late as it fits, but for what a test asks.
+ * Steps are named {@code Dish/step}, with all their batches, or {@code Dish/step 2}.
+ */
+public final class Decoded {
+
+  private final Event event;
+  private final Runs runs;
+  private final Decoder decoder;
+  private final int[] order;
+  private final int[] earlier;
+  private final int[] way;
+
+  private Decoded(Event event) {
+    this.event = event;
+    runs = Runs.of(event);
+    decoder = new Decoder(runs);
+    order = IntStream.range(0, runs.runs().size()).toArray();
+    earlier = new int[order.length];
+    way = new int[order.length];
+    Arrays.fill(way, -1);
+  }
+
+  public static Decoded of(Path folder, String text) throws IOException {
+    return new Decoded(Suppers.read(folder, text));
+  }
+
+  /** Lets a step end some minutes before it must. */
+  public Decoded earlier(String step, int minutes) {
+    runsOf(step).forEach(run -> earlier[run] = minutes);
+    return this;
+  }
+
+  /** Places a step before all others, but for those that follow it. */
+  public Decoded first(String step) {
+    List<Integer> first = runsOf(step);
+    List<Integer> rest = IntStream.of(order).filter(run -> !first.contains(run)).boxed().toList();
+    for (int i = 0; i < order.length; i++) {
+      order[i] = i < first.size() ? first.get(i) : rest.get(i - first.size());
+    }
+    return this;
+  }
+
+  /** Bakes a step at a mark, in a mode. */
+  public Decoded bakedAt(String step, Setting mark, String mode) {
+    for (int run : runsOf(step)) {
+      int ways = decoder.choicesOf(run);
+      for (way[run] = 0; way[run] < ways && !isBakedAt(run, mark, mode); way[run]++) {}
+      assertThat(way[run]).as("%s at %s, %s", step, mark, mode).isLessThan(ways);
+    }
+    return this;
+  }
+
+  private boolean isBakedAt(int number, Setting mark, String mode) {
+    Run run = runs.runs().get(number);
+    var baking = plan().placement(run.dish().name(), run.step().name(), run.batches().first()).baking();
+    return baking != null && baking.mode().equals(mode) && baking.stages().getFirst().mark().equals(mark);
+  }
+
+  private List<Integer> runsOf(String step) {
+    List<Integer> found = runs.runs()
+        .stream()
+        .filter(run -> name(run).equals(step) || (name(run) + " " + run.batches().first()).equals(step))
+        .map(Run::index)
+        .toList();
+    assertThat(found).as(step).isNotEmpty();
+    return found;
+  }
+
+  private static String name(Run run) {
+    return run.dish().name() + "/" + run.step().name();
+  }
+
+  public Draft draft() {
+    return decoder.decode(order, earlier, way);
+  }
+
+  /** As a plan, whether or not it breaks a rule. */
+  public Plan plan() {
+    Draft draft = draft();
+    return FairCopy.of(draft, List.of(), new Scorer(runs).of(draft));
+  }
+
+  /** What the audit finds. */
+  public List<Break> breaks() {
+    return Audit.of(event, plan());
+  }
+
+  /** The score of what the audit, too, calls a plan, and counts alike. */
+  public Score score() {
+    Plan plan = plan();
+    assertThat(Audit.of(event, plan)).isEmpty();
+    Score counted = Reckoning.of(event, plan);
+    assertThat(plan.score().points()).isEqualTo(counted.points());
+    assertThat(plan.score().atTheTableInAll()).isEqualTo(counted.atTheTableInAll());
+    assertThat(plan.score().wishes()).isEqualTo(counted.wishes());
+    assertThat(plan.score().early()).isEqualTo(counted.early());
+    return plan.score();
+  }
+
+  /** The points of one wish, before its weight. */
+  public long points(Wish wish) {
+    return score().points().getOrDefault(wish, 0L);
+  }
+
+  /** The plan in a cook's words. */
+  public Telling told() {
+    return new Telling(plan());
+  }
+
+  /** What keeps a step from being later: another step, or {@code nothing}, or {@code hours}. */
+  public String blocker(String step) {
+    int blocker = draft().blocker(runsOf(step).getFirst());
+    return switch (blocker) {
+      case -2 -> "nothing";
+      case -1 -> "hours";
+      default -> name(runs.runs().get(blocker));
+    };
+  }
+}
