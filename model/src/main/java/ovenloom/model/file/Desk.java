@@ -108,7 +108,7 @@ record Desk(Mistakes mistakes, Mistakes notes, Names names, Register register) {
       return name;
     }
     mistakes.add(written.place(),
-        new Fault.UnknownName(name, kind, Nearest.to(name, known), List.copyOf(known)));
+        new Fault.UnknownName(name, kind, Nearest.to(name, known), List.copyOf(known), names.isAtHome()));
     return null;
   }
 

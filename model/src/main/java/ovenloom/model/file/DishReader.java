@@ -112,8 +112,8 @@ final class DishReader {
   /** Some course where its own cannot be read. */
   private String course(Fields dish) {
     Written written = dish.value("course");
-    if (written == null && courses.size() == 1) {
-      return courses.getFirst().name();
+    if (written == null && courses.size() <= 1) {
+      return courses.isEmpty() ? "" : courses.getFirst().name();
     }
     Written needed = dish.needed("course");
     String course = needed == null ? null : desk.reference(needed, Names.Kind.COURSE);

@@ -61,6 +61,11 @@ final class EventReader {
     if (desk.isOfAnotherVersion(written, "ovenloom", VERSION)) {
       return null;
     }
+    if (written instanceof Written.Keyed keyed && keyed.entry(PlanReader.VERSION_KEY) != null) {
+      desk.contradiction(written.place(), "this is a plan and no problem",
+          "the problem it was made from; \"show\" prints a plan");
+      return null;
+    }
     Fields event = desk.fields(written, EVENT);
     event.needed("ovenloom");
     String name = event.takeNeeded("event", desk::name);
@@ -107,14 +112,17 @@ final class EventReader {
 
   private Kitchen kitchen(Fields event, HoursReader hours) {
     Written place = event.value("kitchen");
-    return new KitchenReader(desk, hours).kitchen(place == null ? includes.home() : includes.filledIn(place));
+    if (place == null) {
+      desk.names().areThoseOfAHome();
+    }
+    return new KitchenReader(desk, hours).kitchen(place == null ? includes.home() : includes.kitchen(place));
   }
 
   private List<Dish> dishes(Fields event, List<Course> courses, Kitchen kitchen, int guests) {
     Written written = event.needed("dishes");
     event.refuseEmpty("dishes");
     List<Written> all = written == null ? List.of()
-        : desk.items(written).stream().map(includes::filledIn).toList();
+        : desk.items(written).stream().map(includes::dish).toList();
     List<Dish> dishes = new DishReader(desk, courses, kitchen, guests).dishes(all);
     long runs = dishes.stream().mapToLong(dish -> (long) dish.batches() * dish.steps().size()).sum();
     if (runs > MOST_RUNS) {

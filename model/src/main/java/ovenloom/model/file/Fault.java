@@ -63,9 +63,10 @@ public sealed interface Fault {
    * @param kind of thing: {@code vessel}
    * @param nearest the known name most like it, if any is
    * @param known all there are
+   * @param atHome whether the kitchen is the one a home is taken to have
    */
-  record UnknownName(String written, String kind, @Nullable String nearest,
-      List<String> known) implements Fault {
+  record UnknownName(String written, String kind, @Nullable String nearest, List<String> known,
+      boolean atHome) implements Fault {
     public UnknownName {
       known = List.copyOf(known);
     }

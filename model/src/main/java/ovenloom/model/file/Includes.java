@@ -11,12 +11,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Brings in what stands in a file of its own: {@code from: dishes/x.yaml}. Keys beside it win. */
+/**
+ * Brings in what stands in a file of its own: {@code from: dishes/x.yaml}. Keys beside it win; of what is listed by name,
+ * each name does.
+ */
 final class Includes {
 
   private static final String HOME = "home-kitchen.yaml";
+  private static final String AT_HOME = "home";
+  private static final Set<String> LISTED_BY_NAME = Set.of("vessels", "appliances", "circuits");
+
+  /**
+   * How one came to some keys.
+   *
+   * @param kitchen whether they are a kitchen's, which may be a home's
+   * @param within the files that are being taken in
+   */
+  private record Way(boolean kitchen, List<Path> within) {}
 
   private final @Nullable Folder folder;
   private final Desk desk;
@@ -65,11 +79,16 @@ final class Includes {
   }
 
   /** The same keys, with those of the file they name filled in. */
-  Written filledIn(Written written) {
-    return filledIn(written, List.of());
+  Written dish(Written written) {
+    return filledIn(written, new Way(false, List.of()));
   }
 
-  private Written filledIn(Written written, List<Path> within) {
+  /** The same keys, with those of the file they name filled in, or of a home's kitchen. */
+  Written kitchen(Written written) {
+    return filledIn(written, new Way(true, List.of()));
+  }
+
+  private Written filledIn(Written written, Way way) {
     if (!(written instanceof Written.Keyed keyed)) {
       return written;
     }
@@ -79,12 +98,21 @@ final class Includes {
     if (name == null) {
       return written;
     }
-    Written included = include(name, within);
+    Written included = include(name, way);
     return included instanceof Written.Keyed others ? merged(keyed, others)
         : merged(keyed, new Written.Keyed(List.of(), false, keyed.place()));
   }
 
-  private @Nullable Written include(Written.Words name, List<Path> within) {
+  private static Written.Entry beside(Written.Entry other, Written.Entry own) {
+    return LISTED_BY_NAME.contains(own.key().text()) && own.value() instanceof Written.Keyed mine
+        && other.value() instanceof Written.Keyed others
+            ? new Written.Entry(own.key(), merged(mine, others)) : own;
+  }
+
+  private @Nullable Written include(Written.Words name, Way way) {
+    if (way.kitchen() && name.text().equals(AT_HOME)) {
+      return home();
+    }
     Sheet here = sheets.get(name.place().file());
     if (here == null || folder == null) {
       desk.mistake(name.place(), new Fault.NoSuchFile(name.text(), Fault.Obstacle.OUTSIDE));
@@ -96,22 +124,22 @@ final class Includes {
         yield null;
       }
       case Folder.Opened.Open(Sheet sheet) when sheet.path().equals(here.path())
-          || within.contains(sheet.path()) -> {
+          || way.within().contains(sheet.path()) -> {
         desk.mistake(name.place(), new Fault.NoSuchFile(name.text(), Fault.Obstacle.CIRCLE));
         yield null;
       }
-      case Folder.Opened.Open(Sheet sheet) -> included(name, sheet, within);
+      case Folder.Opened.Open(Sheet sheet) -> included(name, sheet, way);
     };
   }
 
-  private @Nullable Written included(Written.Words name, Sheet sheet, List<Path> within) {
+  private @Nullable Written included(Written.Words name, Sheet sheet, Way way) {
     Written read = read(sheet, Limits.PROBLEM);
     if (read != null && !(read instanceof Written.Keyed)) {
       desk.mistake(read.place(), new Fault.WrongShape("a file", Fault.Shape.LIST, "keys"));
     }
-    List<Path> further = new ArrayList<>(within);
+    List<Path> further = new ArrayList<>(way.within());
     further.add(sheets.getOrDefault(name.place().file(), sheet).path());
-    return read == null ? null : filledIn(read, further);
+    return read == null ? null : filledIn(read, new Way(way.kitchen(), further));
   }
 
   private @Nullable Written read(Sheet sheet, Limits limits) {
@@ -129,7 +157,7 @@ final class Includes {
         .stream()
         .filter(entry -> !entry.key().text().equals("ovenloom"))
         .forEach(entry -> all.put(entry.key().text(), entry));
-    own.entries().forEach(entry -> all.put(entry.key().text(), entry));
+    own.entries().forEach(entry -> all.merge(entry.key().text(), entry, Includes::beside));
     all.remove("from");
     return new Written.Keyed(new ArrayList<>(all.values()), own.whole() && others.whole(), own.place());
   }

@@ -70,7 +70,8 @@ final class KeepsReader {
     if (all.isEmpty()) {
       Set<String> known = desk.names().all(Names.Kind.STORE);
       desk.mistake(written.place(),
-          new Fault.UnknownName(place, "cold or hot place", null, List.copyOf(known)));
+          new Fault.UnknownName(place, "cold or hot place", null, List.copyOf(known),
+              desk.names().isAtHome()));
     }
     return all;
   }

@@ -72,16 +72,15 @@ public final class MistakeText {
       case Fault.WrongShape(String of, Fault.Shape found, String expected) ->
         new Said(of + " cannot be " + shape(found), "Expected " + expected + ".");
       case Fault.UnknownKey(String written, String of, String nearest, List<String> known) ->
-        new Said(quoted(written) + " is not said of " + of, didYouMean(nearest, "Known here", known));
+        new Said(quoted(written) + " is not said of " + of,
+            didYouMean(nearest, "Known here", known, known.size()));
       case Fault.MissingKey(String key, String of) ->
         new Said(of + " needs " + quoted(key + ":"), "Add " + quoted(key + ":") + ".");
       case Fault.NoValue(String key, boolean insideBraces, String decimal) ->
         noValue(key, insideBraces, decimal);
       case Fault.RepeatedKey(String key, int firstLine) ->
         new Said(quoted(key) + " is here twice", "The first is in line " + firstLine + ". Keep one of them.");
-      case Fault.UnknownName(String written, String kind, String nearest, List<String> known) ->
-        new Said("there is no " + kind + " " + quoted(written),
-            didYouMean(nearest, "There is", known) + countIt(nearest, kind));
+      case Fault.UnknownName name -> unknownName(name);
       case Fault.RepeatedName(String name, String kind) ->
         new Said("there is another " + kind + " " + quoted(name), "Give one of them another name.");
       case Fault.CommaInside(String written) ->
@@ -157,24 +156,39 @@ public final class MistakeText {
     };
   }
 
-  private static String didYouMean(@Nullable String nearest, String introduction, List<String> known) {
+  private static Said unknownName(Fault.UnknownName name) {
+    return new Said("there is no " + name.kind() + " " + quoted(name.written()),
+        didYouMean(name.nearest(), "There is", name.known(), MOST_KNOWN) + countIt(name));
+  }
+
+  private static String didYouMean(
+      @Nullable String nearest, String introduction, List<String> known, int most) {
     if (nearest != null) {
       return "Did you mean " + quoted(nearest) + "?";
     }
     if (known.isEmpty()) {
       return "There is none at all.";
     }
-    String more = known.size() > MOST_KNOWN ? " and others" : "";
+    String more = known.size() > most ? " and others" : "";
     return known.stream()
-        .limit(MOST_KNOWN)
+        .limit(most)
         .map(MistakeText::quoted)
         .collect(Collectors.joining(", ", introduction + ": ", more + "."));
   }
 
   /** What a kitchen has it lists, with how many. */
-  private static String countIt(@Nullable String nearest, String kind) {
-    return nearest == null && (kind.equals("vessel") || kind.equals("appliance"))
-        ? " Say under \"" + kind + "s:\" how many there are." : "";
+  private static String countIt(Fault.UnknownName name) {
+    if (!name.kind().equals("vessel") && !name.kind().equals("appliance")) {
+      return "";
+    }
+    String list = name.kind() + "s:";
+    if (name.atHome()) {
+      return (name.nearest() == null ? " If you have one" : " If not") + ", add \"kitchen: {from: home, "
+          + list + " {" + visible(name.written())
+          + ": 1}}\".";
+    }
+    return " " + (name.nearest() == null ? "Say" : "If not, say") + " under \"" + list
+        + "\" how many there are.";
   }
 
   private static String shape(Fault.Shape found) {

@@ -28,6 +28,16 @@ final class Names {
   }
 
   private final Map<Kind, Set<String>> known = new EnumMap<>(Kind.class);
+  private boolean home;
+
+  /** The file says nothing of its kitchen. */
+  void areThoseOfAHome() {
+    home = true;
+  }
+
+  boolean isAtHome() {
+    return home;
+  }
 
   /** Whether the name is new. */
   boolean add(Kind kind, String name) {

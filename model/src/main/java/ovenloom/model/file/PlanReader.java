@@ -48,7 +48,7 @@ final class PlanReader {
   Plan plan(Written written) {
     if (!(written instanceof Written.Keyed keyed) || keyed.entry(VERSION_KEY) == null) {
       desk.contradiction(written.place(), "this is no plan of this program",
-          "a file that begins with \"" + VERSION_KEY + "\"");
+          "a plan that \"solve\" has written with -o");
       return null;
     }
     if (desk.isOfAnotherVersion(written, VERSION_KEY, VERSION)) {

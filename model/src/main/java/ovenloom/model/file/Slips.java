@@ -27,6 +27,12 @@ final class Slips {
     return new Fault.TooMuch("values once its aliases are written out", limits.values());
   }
 
+  /** The line as far as the place; a first colon that is one too many belongs to a line moved in too far. */
+  private static String before(Place place) {
+    int[] line = place.text().codePoints().toArray();
+    return new String(line, 0, Math.min(place.column() - 1, line.length));
+  }
+
   private static Fault.Slip slip(String problem, Place place) {
     if (problem.contains("another document")) {
       return Fault.Slip.SECOND_DOCUMENT;
@@ -41,9 +47,7 @@ final class Slips {
       return Fault.Slip.COLON_IN_NAME;
     }
     if (problem.contains("mapping values are not allowed")) {
-      return place.text().strip().indexOf(": ") < place.text().strip().lastIndexOf(": ")
-          ? Fault.Slip.COLON_IN_NAME
-          : Fault.Slip.INDENTATION;
+      return before(place).contains(": ") ? Fault.Slip.COLON_IN_NAME : Fault.Slip.INDENTATION;
     }
     if (problem.contains("cannot start any token")) {
       return Fault.Slip.SIGN_AT_START;

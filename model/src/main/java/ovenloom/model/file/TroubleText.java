@@ -16,7 +16,8 @@ final class TroubleText {
   static MistakeText.Said say(Trouble trouble) {
     return switch (trouble) {
       case Trouble.Circle(List<String> steps) -> circle(steps);
-      case Trouble.NoOven() -> said("this kitchen has no oven", "Give the kitchen one under \"ovens:\".");
+      case Trouble.NoOven() -> said("this kitchen has no oven",
+          "Give the kitchen one under \"ovens:\", or begin it with \"from: home\".");
       case Trouble.NoMark(var from, var to, String mode, Integer stage) ->
         said(
             "no oven has a mark " + (from.equals(to) ? "at " + from : "from " + from + " to " + to)

@@ -32,6 +32,8 @@ class HintsTest {
         Arguments.of("event: @home\n", "1:8", "Put the text in quotes"),
         Arguments.of("dishes: [{do: x}\ncooks: y\n", "2:1", "not closed"),
         Arguments.of("event: a\n guests: 4\n", "2:8", "Check how far it is moved in"),
+        Arguments.of("cooks:\n  - name: A\n     hours: {on the day: 9:00-10:00}\n", "3:11",
+            "Check how far it is moved in"),
         Arguments.of("event: a\n---\nevent: b\n", "2:1", "Remove the line"),
         Arguments.of("<<: {event: a}\n", "1:1", "Write the keys out"),
         Arguments.of("event: a\nevent: b\n", "2:1", "The first is in line 1"),
@@ -47,7 +49,14 @@ class HintsTest {
         Arguments.of("courses: []\n", "1:10", "\"courses\" is an empty list"),
         Arguments.of("cooks: [{name: A, hours: 9:00-13:00}]\n", "1:26", "like \"on the day: 9:00-13:00\""),
         Arguments.of("dishes: [{dish: S, steps: [{do: x, takes: 5 min, in: hat}]}]\n", "1:54",
-            "Say under \"vessels:\""),
+            "If you have one, add \"kitchen: {from: home, vessels: {hat: 1}}\"."),
+        Arguments.of("dishes: [{dish: S, steps: [{do: x, takes: 5 min, in: bakng tray}]}]\n", "1:54",
+            "Did you mean \"baking tray\"? If not, add"),
+        Arguments.of(
+            "kitchen: {vessels: {cap: 1}}\ndishes: [{dish: S, steps: [{do: x, takes: 5 min, in: hat}]}]\n",
+            "2:54", "Say under \"vessels:\""),
+        Arguments.of("dishes: [{dish: S, steps: [{do: x, time: 5 min}]}]\n", "1:36", "\"keeps\", \"after\""),
+        Arguments.of("{\"ovenloom plan\": 1, \"event\": {}}\n", "1:1", "this is a plan and no problem"),
         Arguments.of("kitchen: {ovens: [{name: o, racks: []}]}\n", "1:36", "at least one"),
         Arguments.of("", "1:1", "there is nothing in this file"),
         Arguments.of("zone: Europe/Pari\n", "1:7", "Did you mean \"Europe/Paris\"?"));
@@ -77,6 +86,14 @@ class HintsTest {
         .mistakesIn("# " + "x".repeat(997) + "\nevent: " + "🍲".repeat(600) + "\nguests: none\n");
 
     assertThat(said).contains("it.yaml:3:9: \"none\" is not a whole number");
+  }
+
+  @Test
+  void dishes_need_no_course_while_the_only_one_there_is_is_wrong() {
+    String said = new Desktop(folder).mistakesIn(Desktop.SUPPER.replace("2026-10-10 19:00", "Friday 19:00")
+        + "dishes: [{dish: Soup, steps: [{do: stir, takes: 5 min}]}]\n");
+
+    assertThat(said).contains("\"Friday 19:00\" is not a date and a time").doesNotContain("needs");
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Setting;
@@ -119,6 +120,26 @@ class ProblemFileTest {
     assertThat(soup.kitchen().ovens()).hasSize(1);
     assertThat(soup.kitchen().stores()).extracting(Store::kind)
         .containsExactly(Store.Kind.FRIDGE, Store.Kind.FREEZER);
+  }
+
+  @Test
+  void a_kitchen_may_be_a_homes_with_ramekins_and_fewer_saucepans(@TempDir Path folder) {
+    Desktop desktop = new Desktop(folder);
+    String soup = "dishes: [{dish: Soup, steps: [{do: stir, takes: 5 min}]}]\n";
+    Kitchen plain = desktop.put("plain.yaml", Desktop.SUPPER + soup).event("plain.yaml").kitchen();
+
+    Kitchen own = desktop.put("kitchen.yaml", "{from: home, vessels: {ramekin: 6}}\n")
+        .put("own.yaml",
+            Desktop.SUPPER + soup + "kitchen: {from: kitchen.yaml, landing: 4, vessels: {saucepan: 1}}\n")
+        .event("own.yaml")
+        .kitchen();
+
+    assertThat(own.ovens()).isEqualTo(plain.ovens()).isNotEmpty();
+    assertThat(own.stores()).isEqualTo(plain.stores());
+    assertThat(own.landing()).isEqualTo(4);
+    assertThat(own.vessels()).hasSize(plain.vessels().size() + 1)
+        .anySatisfy(vessel -> assertThat(vessel.name() + " " + vessel.count()).isEqualTo("ramekin 6"))
+        .anySatisfy(vessel -> assertThat(vessel.name() + " " + vessel.count()).isEqualTo("saucepan 1"));
   }
 
   @ParameterizedTest
