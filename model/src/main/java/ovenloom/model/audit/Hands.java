@@ -55,8 +55,8 @@ record Hands() implements KitchenRule {
       List<HandsNeeded> these = needed.stream().filter(each -> each.act() == act).toList();
       List<HandsOn> those = given.stream().filter(each -> each.act() == act).toList();
       if (these.size() != those.size()) {
-        String what = act.name().toLowerCase(Locale.ROOT) + " " + those.size() + " times, not "
-            + these.size();
+        String what = those.isEmpty() ? nobody(act)
+            : act.name().toLowerCase(Locale.ROOT) + " " + those.size() + " times, not " + these.size();
         breaks.add(Break.of(this, List.of(who), null, Math.abs(these.size() - those.size()), Break.Unit.TIMES,
             what));
       }
@@ -72,6 +72,14 @@ record Hands() implements KitchenRule {
       breaks.add(
           Break.of(this, List.of(who), null, 1, Break.Unit.TIMES, "load, work and unload are out of order"));
     }
+  }
+
+  private static String nobody(Act act) {
+    return switch (act) {
+      case LOAD -> "nobody puts it in";
+      case WORK -> "nobody has hands for it";
+      case UNLOAD -> "nobody takes it out";
+    };
   }
 
   private void compare(Case plan, String who, HandsNeeded needed, HandsOn given, List<Break> breaks) {

@@ -62,13 +62,17 @@ record RoomInside() implements KitchenRule {
     return breaks;
   }
 
+  private static String count(int number, String thing) {
+    return number == 1 ? "1 " + thing : number + " " + thing + "s";
+  }
+
   private void stand(Case plan, Bakes bake, Oven oven, List<Stood> all, List<Break> breaks) {
     List<Piece> pieces = Piece.of(plan, bake.run());
     List<Integer> racks = bake.baking().racks();
     int off = Math.abs(pieces.size() - racks.size());
     if (off > 0) {
       breaks.add(Break.of(this, List.of(bake.name(), oven.name()), bake.run().when(), off, Unit.PIECES,
-          pieces.size() + " vessels stand on " + racks.size() + " racks"));
+          count(pieces.size(), "vessel") + " and " + count(racks.size(), "rack")));
     }
     for (int piece = 0; piece < Math.min(pieces.size(), racks.size()); piece++) {
       int rack = racks.get(piece);

@@ -92,7 +92,7 @@ class RoomInsideTest {
     var gratin = aSupperOf(baked("gratin", "dish", 2));
 
     assertThat(aPlanFor(gratin).with(bake("gratin", "18:00", 0)).heldAgainst(rule)).singleElement()
-        .satisfies(each -> assertThat(each.what()).isEqualTo("2 vessels stand on 1 racks"));
+        .satisfies(each -> assertThat(each.what()).isEqualTo("2 vessels and 1 rack"));
     assertThat(aPlanFor(gratin).with(bake("gratin", "18:00", 0, 2)).heldAgainst(rule)).singleElement()
         .satisfies(each -> assertThat(each.what()).isEqualTo("there is no rack 3 from the bottom"));
     assertThat(aPlanFor(gratin).with(bake("gratin", "18:00", 0, -1)).heldAgainst(rule)).hasSize(1);
