@@ -2,6 +2,7 @@ package ovenloom.cli.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import ovenloom.model.file.Fault;
 import ovenloom.model.file.Mistake;
@@ -13,15 +14,38 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** What is said when a command cannot do what was asked. All begin with the program's name. */
 final class Complaint {
 
+  /** Letters that say nothing: the dashes. */
+  private static final int ALIKE = 2;
+
   private Complaint() {}
 
   static int wrong(ParameterException mistake) {
     CommandLine command = mistake.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println("ovenloom: " + Harmless.text(String.valueOf(mistake.getMessage())));
-    UnmatchedArgumentException.printSuggestions(mistake, err);
+    if (mistake instanceof UnmatchedArgumentException unknown && unknown.isUnknownOption()) {
+      err.println("ovenloom: " + Harmless.text(noSuchOption(unknown.getUnmatched().getFirst(), command)));
+    } else {
+      err.println("ovenloom: " + Harmless.text(String.valueOf(mistake.getMessage())));
+      UnmatchedArgumentException.printSuggestions(mistake, err);
+    }
     err.println("  Try: " + command.getCommandSpec().qualifiedName() + " --help");
     return Answer.WRONG;
+  }
+
+  /** With the one that begins most alike, if one does. */
+  private static String noSuchOption(String typed, CommandLine command) {
+    String nearest = "";
+    for (String known : command.getCommandSpec().optionsMap().keySet()) {
+      nearest = alike(known, typed) > Math.max(ALIKE, alike(nearest, typed)) ? known : nearest;
+    }
+    return "there is no option \"" + typed + "\""
+        + (nearest.isEmpty() ? "" : "; did you mean " + nearest + "?");
+  }
+
+  /** How many letters they begin with in common. */
+  private static int alike(String one, String other) {
+    int mismatch = Arrays.mismatch(one.toCharArray(), other.toCharArray());
+    return mismatch < 0 ? one.length() : mismatch;
   }
 
   static int ourFault(Throwable fault, CommandLine command, boolean trace) {

@@ -1,6 +1,7 @@
 package ovenloom.cli.command;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -88,12 +89,18 @@ final class Solve implements Callable<Integer> {
     return Answer.NONE_FOUND;
   }
 
+  /** A file's trouble says little more than its name, which may be of no use to anybody. */
+  private static String reason(IOException trouble) {
+    String reason = trouble instanceof FileSystemException file ? file.getReason() : trouble.getMessage();
+    return reason == null ? "the system lets no file be made there" : reason;
+  }
+
   private int write(Plan plan, PlanTarget target) {
     try {
       target.write(plan);
       return Answer.A_PLAN;
     } catch (IOException trouble) {
-      return Complaint.wrong(kit.err(), "cannot write " + target.path() + ": " + trouble.getMessage());
+      return Complaint.wrong(kit.err(), "cannot write " + target.path() + ": " + reason(trouble));
     }
   }
 }

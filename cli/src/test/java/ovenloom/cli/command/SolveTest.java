@@ -142,6 +142,30 @@ class SolveTest {
   }
 
   @Test
+  void an_option_that_does_not_exist_is_told_with_the_one_it_was_meant_for() {
+    assertThat(ovenloom("solve", SOUP, "--gests", 3).err())
+        .isEqualTo(
+            "ovenloom: there is no option \"--gests\"; did you mean --guests?\n  Try: ovenloom solve --help\n");
+    assertThat(ovenloom("solve", SOUP, "--output", "x").err())
+        .startsWith("ovenloom: there is no option \"--output\"\n");
+    assertThat(ovenloom("solve", SOUP, "--gests", 3).code()).isEqualTo(2);
+  }
+
+  @Test
+  void a_place_that_takes_no_file_is_named_with_the_plan_printed_all_the_same() {
+    var nowhere = Path.of("/proc");
+    assumeThat(nowhere).as("a system with /proc, where nobody can make files").exists();
+    assumeThat(Files.isWritable(nowhere)).as("someone who is allowed to try").isTrue();
+
+    var typed = ovenloom("solve", SOUP, "--tries", 20, "-o", nowhere.resolve("plan.json"));
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.out()).startsWith("Soup for four\n");
+    assertThat(typed.err())
+        .isEqualTo("ovenloom: cannot write /proc/plan.json: the system lets no file be made there\n");
+  }
+
+  @Test
   void files_are_read_below_the_root_only() {
     var outside = ovenloom("check", SOUP, "--root", folder);
     var inside = ovenloom("check", SOUP, "--root", "..");
