@@ -38,7 +38,7 @@ record Middle(Book book, Placement run) {
   private String last(HandsOn hands, BatchStep step) {
     String until = new Clock(book.event().calendar()).time(hands.when().to(), hands.when().from());
     String what = Words.capital(step.step().name());
-    return what + ", last " + hands.when().minutes() + " min hands-on, until " + until + ".";
+    return what + ": hands-on until " + until + ".";
   }
 
   private static String verb(BatchStep step) {

@@ -18,7 +18,8 @@ record Timing(Clock clock, BatchStep step, Placement run) {
     return "look from " + at(look) + ", " + word + " by " + at(run.when().to());
   }
 
-  /** {@code 25 min, until 18:25} under someone's hands; else {@code until 18:25, look from 18:20}. */
+  /** {@code 25 min, until 18:25} under someone's hands; else {@code until 18:25, look from 18:20},
+   * with {@code hands-on until 18:08} between the two if it begins with hands. */
   String until() {
     String until = "until " + at(run.when().to());
     List<Need.Hands> hands = step.step().hands();
@@ -27,10 +28,10 @@ record Timing(Clock clock, BatchStep step, Placement run) {
     }
     String first = hands.stream()
         .map(each -> each.moment() instanceof Need.Moment.First(int minutes)
-            ? "first " + minutes + " min hands-on, " : "")
+            ? ", hands-on until " + at(run.when().from() + minutes) : "")
         .reduce("", String::concat);
     String look = look() == run.when().to() ? "" : ", look from " + at(look());
-    return first + until + look;
+    return until + first + look;
   }
 
   /** The minute from which it may be done: written and booked minutes stretch alike. */

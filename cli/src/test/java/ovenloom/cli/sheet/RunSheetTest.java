@@ -335,9 +335,9 @@ class RunSheetTest {
         """).run("Rice/boil", at("18:20")).run("Peas/boil", at("18:50")).plan());
 
     assertThat(lines).contains(
-        "18:20 | Rice | Onto a large burner (pot). Boil: first 3 min hands-on, until 18:40.",
+        "18:20 | Rice | Onto a large burner (pot). Boil until 18:40, hands-on until 18:23.",
         "18:50 | Peas | Onto a large burner (pot). Boil until 19:00.",
-        "18:57 | Peas | Boil, last 3 min hands-on, until 19:00.");
+        "18:57 | Peas | Boil: hands-on until 19:00.");
   }
 
   @Test
