@@ -8,6 +8,9 @@ import ovenloom.model.menu.Need;
 /** A bake does not contradict itself: its stages fit into it, and its door is not opened while it is shut. */
 final class BakeInItself implements Check {
 
+  /** Minutes either way by which a stage may be longer or shorter, and a moment that is not sharp elsewhere. */
+  private static final int SLIP = 3;
+
   @Override
   public Set<Part> relyingOn() {
     return Set.of();
@@ -26,28 +29,44 @@ final class BakeInItself implements Check {
     return found;
   }
 
+  /** As written nothing is left for the last; it is no more than worth a note where stages that slip leave it a minute. */
   private static void stages(Scene.Of of, Need.Bake bake, List<Finding> found) {
-    int minutes = 0;
+    long written = 0;
+    long least = 0;
     for (Need.Stage stage : bake.stages()) {
       Integer own = stage.minutes();
-      minutes += own == null ? 0 : own;
+      written += own == null ? 0 : own;
+      least += own == null ? 0 : Math.max(0, own - SLIP);
     }
-    if (minutes >= of.minutes()) {
-      found.add(Finding.fatal(of.subject().key("bake"), new Trouble.StagesTooLong(minutes, of.minutes())));
+    if (written >= of.mostMinutes()) {
+      found.add(new Finding(of.subject().key("bake"),
+          new Trouble.StagesTooLong((int) Math.min(written, Integer.MAX_VALUE), of.mostMinutes()),
+          least >= of.mostMinutes()));
     }
   }
 
-  /** Moments may slip a little, so only those are told that cannot slip out of it. */
+  /** Only those moments are told that cannot slip out of it, however long the bake is booked. */
   private static void door(Scene.Of of, Need.Bake bake, List<Finding> found) {
-    long until = Math.min((long) bake.load() + bake.doorShut(), (long) of.minutes() - bake.unload());
     for (Need.Hands hands : of.step().hands()) {
-      if (hands.moment() instanceof Need.Moment.At(int after, int minutes, boolean sharp)) {
-        int slip = sharp ? 0 : 3;
-        boolean before = after - slip + minutes <= bake.load();
-        if (bake.doorShut() > 0 && !before && after + slip < until) {
-          found.add(Finding.fatal(of.subject().key("door shut"), new Trouble.DoorShut(after, (int) until)));
-        }
+      if (bake.doorShut() > 0 && hands.moment() instanceof Need.Moment.At at
+          && isShutAt(at, bake, of.minutes(), of.minutes())
+          && isShutAt(at, bake, of.minutes(), of.mostMinutes())) {
+        found.add(Finding.fatal(of.subject().key("door shut"),
+            new Trouble.DoorShut(at.after(), (int) until(bake, of.minutes()))));
       }
     }
+  }
+
+  /** In a longer bake a moment comes later, by its share. */
+  private static boolean isShutAt(Need.Moment.At at, Need.Bake bake, int written, int booked) {
+    int slip = at.sharp() ? 0 : SLIP;
+    long until = until(bake, booked);
+    long after = Math.round((double) at.after() * booked / written);
+    boolean before = after - slip + at.minutes() <= bake.load();
+    return until > bake.load() && !before && after + slip < until;
+  }
+
+  private static long until(Need.Bake bake, int booked) {
+    return Math.min((long) bake.load() + bake.doorShut(), (long) booked - bake.unload());
   }
 }

@@ -1,8 +1,12 @@
 package ovenloom.model.check;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Vessel;
 import ovenloom.model.menu.BatchStep;
@@ -22,26 +26,43 @@ final class BurnersEnough implements Check {
     List<Finding> found = new ArrayList<>();
     for (BatchStep step : scene.firstBatches()) {
       Need.OnBurner burner = step.step().burner();
-      if (burner == null) {
-        continue;
-      }
-      BurnerSize size = burner.atLeast();
-      for (Vessel vessel : scene.vessels(step)) {
-        size = vessel.burner().compareTo(size) > 0 ? vessel.burner() : size;
-      }
-      BurnerSize atLeast = size;
-      int pots = Math.max(1, scene.work().fillingsOf(step.index()).stream().mapToInt(Filling::count).sum());
-      int there = (int) scene.event()
-          .kitchen()
-          .burners()
-          .stream()
-          .filter(each -> each.size().compareTo(atLeast) >= 0)
-          .count();
-      if (there < pots) {
-        found.add(Finding.fatal(Scene.subject(step).key("burner"),
-            new Trouble.TooFewBurners(atLeast, pots, there)));
+      Trouble trouble = burner == null ? null : trouble(scene, pots(scene, step, burner.atLeast()));
+      if (trouble != null) {
+        found.add(Finding.fatal(Scene.subject(step).key("burner"), trouble));
       }
     }
     return found;
+  }
+
+  /** How many pots take at least which burner; what stands there without one takes the one it asks for. */
+  private static Map<BurnerSize, Integer> pots(Scene scene, BatchStep step, BurnerSize asked) {
+    Map<BurnerSize, Integer> pots = new EnumMap<>(BurnerSize.class);
+    for (Filling filling : scene.work().fillingsOf(step.index())) {
+      Vessel vessel = scene.event().kitchen().vessel(filling.vessel());
+      BurnerSize own = vessel == null ? asked : vessel.burner();
+      pots.merge(own.compareTo(asked) > 0 ? own : asked, filling.count(), Integer::sum);
+    }
+    return pots.isEmpty() ? Map.of(asked, 1) : pots;
+  }
+
+  /** Those that need a large burner have one each, those that need a medium one or a larger have one each, and so on. */
+  private static @Nullable Trouble trouble(Scene scene, Map<BurnerSize, Integer> pots) {
+    for (BurnerSize size : List.of(BurnerSize.LARGE, BurnerSize.MEDIUM, BurnerSize.SMALL)) {
+      int wanted = pots.entrySet()
+          .stream()
+          .filter(pot -> pot.getKey().compareTo(size) >= 0)
+          .mapToInt(Map.Entry::getValue)
+          .sum();
+      List<Burner> there = scene.event()
+          .kitchen()
+          .burners()
+          .stream()
+          .filter(each -> each.size().compareTo(size) >= 0)
+          .toList();
+      if (there.size() < wanted) {
+        return new Trouble.TooFewBurners(size, wanted, there.size());
+      }
+    }
+    return null;
   }
 }

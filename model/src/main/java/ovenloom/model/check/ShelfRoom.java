@@ -30,8 +30,8 @@ final class ShelfRoom implements Check {
       onItsShelf(scene, step, found);
       List<String> tooSmall = whereItKeeps(scene, step, found);
       for (BatchLink link : scene.work().outOf(step.index())) {
-        Trouble trouble = step.dish().food() && link.makesAStay() ? tooLong(scene, step, link, tooSmall)
-            : null;
+        boolean waits = link.makesAStay() && scene.work().leavesAStay(step.index());
+        Trouble trouble = waits ? tooLong(scene, step, link, tooSmall) : null;
         if (trouble != null) {
           BatchStep later = scene.work().steps().get(link.to());
           String key = later.dish().equals(step.dish()) ? "after" : "uses";

@@ -18,35 +18,32 @@ final class TimeEnough implements Check {
     return Set.of(Part.COURSES, Part.COOKS, Part.MENU);
   }
 
+  /** Each dish once, at the first step that is too late. */
   @Override
   public List<Finding> findings(Scene scene) {
-    Event event = scene.event();
-    List<Finding> found = new ArrayList<>();
-    for (Course course : event.courses()) {
-      if (course.at() < event.from()) {
-        found.add(Finding.fatal(Subject.course(course.name()).key("at"),
-            new Trouble.BeforeTheCalendar(event.from() - course.at())));
-      }
-    }
-    return found.isEmpty() ? tooLong(scene) : found;
-  }
-
-  /** Each dish once, at the first step that is too late. */
-  private static List<Finding> tooLong(Scene scene) {
     Event event = scene.event();
     long[] starts = starts(scene);
     List<Finding> found = new ArrayList<>();
     Set<String> told = new HashSet<>();
     for (BatchStep step : scene.work().steps()) {
       long end = starts[step.index()] + step.minutes();
-      int due = event.due(step.dish(), step.batches().first());
-      if (!step.step().serve() && end > due && told.add(step.dish().name())) {
-        found.add(Finding.fatal(Scene.subject(step).key("takes"),
-            new Trouble.TooLateBeforeItBegins(minutes(end - event.from()),
-                minutes((long) due - event.from()))));
+      int due = step.step().serve() ? event.endOfService(step.dish())
+          : event.due(step.dish(), step.batches().first());
+      if (end > due && told.add(step.dish().name())) {
+        found.add(tooLate(event, step, end, due));
       }
     }
     return found;
+  }
+
+  private static Finding tooLate(Event event, BatchStep step, long end, int due) {
+    Course course = event.courseOf(step.dish());
+    return course.at() < event.from()
+        ? Finding.fatal(Subject.course(course.name()).key("at"),
+            new Trouble.BeforeTheCalendar(event.from() - course.at()))
+        : Finding.fatal(Scene.subject(step).key("takes"),
+            new Trouble.TooLateBeforeItBegins(minutes(end - event.from()),
+                minutes((long) due - event.from())));
   }
 
   private static int minutes(long many) {
