@@ -31,6 +31,11 @@ record Scene(Event event, @Nullable Work laidOut) {
       return step.takes().minutes(step.once() ? dish.servings().portions() : dish.portionsInABatch());
     }
 
+    /** The most minutes a plan may book for one run. */
+    int mostMinutes() {
+      return step.takes().most(step.once() ? dish.servings().portions() : dish.portionsInABatch());
+    }
+
     String called() {
       return dish.name() + "/" + step.name();
     }
@@ -64,6 +69,13 @@ record Scene(Event event, @Nullable Work laidOut) {
         .filter(Objects::nonNull)
         .map(Objects::requireNonNull)
         .toList();
+  }
+
+  /** Whether no earlier batch may be in the same vessels: of batches that may share one, one of each full vessel. */
+  boolean isByItself(Filling filling) {
+    BatchStep first = work().steps().get(filling.first());
+    Step.Together together = first.step().together();
+    return !together.oneVessel() || (first.batches().first() - 1) % together.most() == 0;
   }
 
   /** When a dish's step may run: from the beginning of the calendar to when its last batch is due or served. */

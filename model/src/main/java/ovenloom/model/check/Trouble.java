@@ -82,6 +82,9 @@ public sealed interface Trouble {
   /** More of a vessel at one time than there are. */
   record TooFewVessels(String vessel, int wanted, int there) implements Trouble {}
 
+  /** More of a vessel with food in them for one step than there are. */
+  record TooFewInHand(String vessel, int wanted, int there) implements Trouble {}
+
   /** More of a vessel at the table together than there are. */
   record TooFewAtTheTable(String vessel, int wanted, int there) implements Trouble {}
 

@@ -9,7 +9,6 @@ import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Filling;
-import ovenloom.model.menu.Step;
 
 /** What is at the table at one moment is in different vessels, since none can be washed in between. */
 final class VesselsAtTheTable implements Check {
@@ -45,20 +44,13 @@ final class VesselsAtTheTable implements Check {
   private static List<Taken> taken(Scene scene, Vessel vessel) {
     List<Taken> all = new ArrayList<>();
     for (Filling filling : scene.work().fillings()) {
-      BatchStep first = scene.work().steps().get(filling.first());
       if (filling.toTheTable() && filling.vessel().equals(vessel.name()) && filling.count() <= vessel.count()
-          && counts(first)) {
+          && scene.isByItself(filling)) {
         BatchStep last = scene.work().steps().get(filling.steps().getLast());
         all.add(new Taken(filling, last, surely(scene.event(), last)));
       }
     }
     return all;
-  }
-
-  /** Of batches that may share a vessel, one of each full vessel. */
-  private static boolean counts(BatchStep first) {
-    Step.Together together = first.step().together();
-    return !together.oneVessel() || (first.batches().first() - 1) % together.most() == 0;
   }
 
   /** The minutes in which it is taken in any plan. */

@@ -60,6 +60,10 @@ final class TroubleText {
       case Trouble.TooFewVessels(String vessel, int wanted, int there) ->
         said("this takes " + wanted + " of " + quoted(vessel) + ", and there " + are(there),
             "Take fewer, or count them again.");
+      case Trouble.TooFewInHand(String vessel, int wanted, int there) ->
+        said(
+            "this has its food in " + wanted + " of " + quoted(vessel) + " at once, and there " + are(there),
+            "Make fewer batches, move their food into something else before, or count them again.");
       case Trouble.TooFewAtTheTable(String vessel, int wanted, int there) ->
         said(wanted + " of " + quoted(vessel) + " are at the table together, and there " + are(there),
             "Serve in something else, or in fewer batches.");

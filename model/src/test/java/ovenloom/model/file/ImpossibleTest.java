@@ -297,6 +297,17 @@ class ImpossibleTest {
   }
 
   @Test
+  void three_batches_that_are_put_together_come_in_three_tins() {
+    String stir = "- {do: fill, takes: 5 min, in: tin}\n- {do: mix, once: yes, takes: 5 min, in: pot}\n";
+    String six = dish(stir).replace("steps:", "portions: 2\n    for: 6\n    steps:");
+    String four = dish(stir).replace("steps:", "portions: 2\n    steps:");
+
+    assertThat(said(six)).contains("this has its food in 3 of \"tin\" at once, and there are 2");
+    assertThat(said(four)).isEmpty();
+    assertThat(said(six.replace("in: tin}", "in: tin, together: 2, one vessel: yes}"))).isEmpty();
+  }
+
+  @Test
   void what_follows_a_serving_waits_nowhere() {
     assertThat(soup(
         "- {do: carve, takes: 1 min, serve: yes}\n- {do: dress, takes: 1 min, serve: yes, after: {carve: {least: 16 min}}}\n"))
