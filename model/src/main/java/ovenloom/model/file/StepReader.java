@@ -1,7 +1,9 @@
 package ovenloom.model.file;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.check.Subject;
@@ -163,25 +165,25 @@ final class StepReader {
     }
   }
 
-  /** A name, a list of them, or names with counts. */
+  /** A name, a list of them, or names with counts; a name that comes twice is two of them. */
   private List<Need.InVessel> vessels(Fields step) {
-    List<Need.InVessel> vessels = new ArrayList<>();
+    Map<String, Integer> counts = new LinkedHashMap<>();
     Written written = step.value("in");
     for (Written each : written == null ? List.<Written>of() : desk.items(written)) {
       if (each instanceof Written.Keyed keyed) {
         keyed.entries()
-            .forEach(entry -> vessel(vessels, entry.key(), desk.read(entry.value(), Scalars::count)));
+            .forEach(entry -> count(counts, entry.key(), desk.read(entry.value(), Scalars::count)));
       } else {
-        vessel(vessels, each, 1);
+        count(counts, each, 1);
       }
     }
-    return vessels;
+    return counts.entrySet().stream().map(each -> new Need.InVessel(each.getKey(), each.getValue())).toList();
   }
 
-  private void vessel(List<Need.InVessel> vessels, Written named, @Nullable Integer count) {
+  private void count(Map<String, Integer> counts, Written named, @Nullable Integer count) {
     String name = desk.reference(named, Names.Kind.VESSEL);
     if (name != null && count != null) {
-      vessels.add(new Need.InVessel(name, count));
+      counts.merge(name, count, Integer::sum);
     }
   }
 }

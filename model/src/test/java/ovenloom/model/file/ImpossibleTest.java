@@ -297,6 +297,13 @@ class ImpossibleTest {
   }
 
   @Test
+  void a_tin_and_another_tin_are_two_tins() {
+    assertThat(soup("- {do: fill, takes: 5 min, in: [tin, tin, tin]}\n"))
+        .contains("this takes 3 of \"tin\", and there are 2");
+    assertThat(soup("- {do: fill, takes: 5 min, in: [tin, tin]}\n")).isEmpty();
+  }
+
+  @Test
   void three_batches_that_are_put_together_come_in_three_tins() {
     String stir = "- {do: fill, takes: 5 min, in: tin}\n- {do: mix, once: yes, takes: 5 min, in: pot}\n";
     String six = dish(stir).replace("steps:", "portions: 2\n    for: 6\n    steps:");

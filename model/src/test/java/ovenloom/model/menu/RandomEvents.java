@@ -126,9 +126,10 @@ public final class RandomEvents {
     if (random.nextInt(4) == 0) {
       needs.add(new Need.OnAppliance(one(kitchen.appliances()).name()));
     }
-    for (int i = 0; i < random.nextInt(3); i++) {
-      needs.add(new Need.InVessel(one(kitchen.vessels()).name(), 1 + random.nextInt(3)));
-    }
+    kitchen.vessels()
+        .stream()
+        .filter(vessel -> random.nextInt(3) == 0)
+        .forEach(vessel -> needs.add(new Need.InVessel(vessel.name(), 1 + random.nextInt(3))));
     if (random.nextInt(4) == 0) {
       needs.add(new Need.OnShelf(List.of(one(kitchen.stores()).name())));
     }
