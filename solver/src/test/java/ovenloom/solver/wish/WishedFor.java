@@ -18,7 +18,7 @@ final class WishedFor {
       """;
 
   private static final String ONE_COOK = """
-      cooks: [{name: Cook, hours: {on the day: 8:00-20:00}}]
+      cooks: [{name: Cook, hours: {on the day: 6:00-20:00}}]
       """;
 
   private WishedFor() {}
