@@ -39,6 +39,9 @@ final class Larder {
     int to = from;
     for (Wait.Taker taker : wait.takers()) {
       to = Math.max(to, taken(taker));
+      if (taker.run() == Wait.TABLE && !there.openAt(taker.due())) {
+        draft.fallsShort(1);
+      }
     }
     if (to == from) {
       return;
@@ -76,8 +79,13 @@ final class Larder {
 
   private @Nullable List<WaitPart> onTheCounter(Wait wait, int from, int to) {
     List<WaitPart> parts = List.of(WaitPart.onTheCounter(from, to));
-    boolean room = floor.landing.fits(from, to, wait.pieces().size());
+    boolean room = !staysOnItsShelf(wait, from) && floor.landing.fits(from, to, wait.pieces().size());
     return room && worstExcess(wait, parts) <= 0 ? parts : null;
+  }
+
+  /** Whether its step had it on a shelf, and nobody is there to take it off. */
+  private boolean staysOnItsShelf(Wait wait, int moment) {
+    return draft.shelves[wait.run()] != null && !there.openAt(moment);
   }
 
   private @Nullable List<WaitPart> onItsBurners(Wait wait, int from, int to) {
@@ -130,7 +138,7 @@ final class Larder {
 
   private @Nullable List<WaitPart> inStore(Wait wait, int store, int from, int moved, int leaves, int to) {
     int[] shelves = shelves(wait, store, moved, leaves);
-    if (shelves == null) {
+    if (shelves == null || (from < moved && staysOnItsShelf(wait, from))) {
       return null;
     }
     List<WaitPart> parts = new ArrayList<>();

@@ -132,6 +132,14 @@ public final class Decoded {
     return new Telling(plan());
   }
 
+  /** The rules that are broken, as the audit has it; the decoder must know that it fell short of a plan. */
+  public List<String> brokenRules() {
+    List<String> rules = breaks().stream().map(Break::rule).distinct().toList();
+    assertThat(draft().shortfall() > 0).as("the decoder falls short where the audit finds %s", rules)
+        .isEqualTo(!rules.isEmpty());
+    return rules;
+  }
+
   /** What keeps a step from being later: another step, or {@code nothing}, or {@code hours}. */
   public String blocker(String step) {
     int blocker = draft().blocker(runsOf(step).getFirst());

@@ -40,6 +40,14 @@ public final class Telling {
     return runs(step).stream().flatMap(run -> Objects.requireNonNull(run.baking()).racks().stream()).toList();
   }
 
+  /** On which shelves a step's vessels stand. */
+  public List<String> shelves(String step) {
+    return runs(step).stream()
+        .flatMap(run -> run.shelves().stream())
+        .map(place -> place.store() + " " + place.shelf())
+        .toList();
+  }
+
   public List<String> burners(String step) {
     return runs(step).stream().flatMap(run -> run.burners().stream()).toList();
   }
