@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.kitchen.Warmth;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.plan.OvenLog.Doing;
@@ -17,9 +18,6 @@ final class DueLog {
 
   private static final int DAY = 1440;
   private static final int MORNING = 4 * 60;
-
-  /** Cooler than the room, where no oven gets by itself. */
-  private static final int NEVER = 10 * DAY;
 
   /** A gap that is too short by so many minutes. */
   record TooShort(Stretch gap, int by, String what) {}
@@ -107,8 +105,9 @@ final class DueLog {
   }
 
   private void miss(Stretch gap, int needed, OvenBlock block) {
-    tooShort.add(new TooShort(gap, needed - gap.minutes(), needed == NEVER ? "never cools to " + block.mark()
-        : "needs " + needed + " min to be at " + block.mark() + ", and has " + gap.minutes()));
+    tooShort.add(
+        new TooShort(gap, needed - gap.minutes(), needed == Warmth.NEVER ? "never gets to " + block.mark()
+            : "needs " + needed + " min to be at " + block.mark() + ", and has " + gap.minutes()));
   }
 
   private void add(Doing doing, OvenBlock block, int from, int to) {
@@ -152,17 +151,12 @@ final class DueLog {
     return minutes(oven.warmth().room(), block.temperature());
   }
 
-  /** A mark no hotter than the room takes no warming, and is never cooled to. */
   private int minutes(Temperature from, Temperature to) {
-    if (to.compareTo(oven.warmth().room()) > 0) {
-      return oven.warmth().minutes(from, to);
-    }
-    return from.compareTo(oven.warmth().room()) > 0 ? NEVER : 0;
+    return oven.warmth().minutes(from, to);
   }
 
   private int preheat(OvenBlock before, OvenBlock block, int gap) {
-    return block.temperature().compareTo(oven.warmth().room()) <= 0 ? 0
-        : oven.warmth().preheat(before.temperature(), block.temperature(), gap);
+    return oven.warmth().preheat(before.temperature(), block.temperature(), gap);
   }
 
   private static Doing doing(OvenBlock before, OvenBlock block) {

@@ -14,6 +14,9 @@ public record Warmth(
     Temperature room, Temperature heatsTo, int heatsIn, Temperature coolsFrom, Temperature coolsTo,
     int coolsIn) {
 
+  /** Ten days, minutes: longer than any gap between two bakes. What an oven does not get to by itself takes as long. */
+  public static final int NEVER = 10 * 24 * 60;
+
   private static final double SLACK = 1e-6;
 
   public Warmth {
@@ -25,17 +28,20 @@ public record Warmth(
     }
   }
 
-  /** Minutes from one temperature to another, with the dial turned to the other. */
+  /**
+   * Minutes from one temperature to another, with the dial turned to the other. One no hotter than the room takes no
+   * warming, and is never cooled to.
+   *
+   * @return at most {@link #NEVER}
+   */
   public int minutes(Temperature from, Temperature to) {
-    double rise = to.kelvinsAbove(from);
-    if (rise >= 0) {
-      return (int) Math.ceil(rise / kelvinsAMinute() - SLACK);
-    }
     if (to.compareTo(room) <= 0) {
-      throw new IllegalArgumentException("an oven cools to above its room only, not to " + to);
+      return from.compareTo(room) > 0 ? NEVER : 0;
     }
-    double fall = Math.log(from.kelvinsAbove(room) / to.kelvinsAbove(room));
-    return (int) Math.ceil(minutesToFallToOneOverE() * fall - SLACK);
+    double rise = to.kelvinsAbove(from);
+    double minutes = rise >= 0 ? rise / kelvinsAMinute()
+        : minutesToFallToOneOverE() * Math.log(from.kelvinsAbove(room) / to.kelvinsAbove(room));
+    return (int) Math.min(NEVER, Math.ceil(minutes - SLACK));
   }
 
   /** Where it has cooled to, switched off at a temperature for some minutes. */

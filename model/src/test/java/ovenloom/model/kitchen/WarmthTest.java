@@ -114,9 +114,25 @@ class WarmthTest {
 
   @Test
   void no_oven_cools_below_its_room() {
-    assertThatThrownBy(() -> oven.minutes(celsius(100), ROOM)).hasMessageContaining("above its room");
     assertThatThrownBy(() -> new Warmth(ROOM, ROOM, 16, celsius(200), celsius(150), 15))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void a_mark_no_hotter_than_the_room_takes_no_warming_and_is_never_cooled_to() {
+    assertThat(oven.minutes(ROOM, celsius(10))).isZero();
+    assertThat(oven.minutes(celsius(10), celsius(15))).isZero();
+    assertThat(oven.minutes(celsius(100), ROOM)).isEqualTo(Warmth.NEVER);
+    assertThat(oven.preheat(ROOM, celsius(10), 60)).isZero();
+    assertThat(oven.preheat(celsius(180), ROOM, 60)).as("too short").isEqualTo(61);
+  }
+
+  @Test
+  void nothing_takes_longer_than_never_however_slow_the_oven() {
+    var slow = new Warmth(ROOM, celsius(20.001), 500_000, celsius(200), celsius(199.999), 500_000);
+
+    assertThat(slow.minutes(ROOM, celsius(180))).isEqualTo(Warmth.NEVER);
+    assertThat(slow.minutes(celsius(180), celsius(100))).isEqualTo(Warmth.NEVER);
   }
 
   private static Temperature celsius(double degrees) {
