@@ -71,7 +71,7 @@ record SetPoints() implements KitchenRule {
 
   private void checkMark(
       Bakes bake, Oven oven, Need.Stage asked, Baking.StageRun given, List<Break> breaks) {
-    Window window = Window.of(asked, bake.baking().mode(), oven.dial());
+    Window window = Window.of(asked, bake.baking().mode(), oven);
     Setting mark = given.mark();
     if (window == null) {
       breaks.add(times(bake, "is written for " + asked.mode() + ", which says nothing of "

@@ -7,15 +7,10 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
-import ovenloom.model.measure.TemperatureUnit;
 import ovenloom.model.menu.Need;
 
 /** Some oven can be set to what a bake asks for, in all its stages. */
 final class Marks implements Check {
-
-  /** A fan oven does at 20 C less what a still one does, by the one rule of the kitchen. */
-  private static final double FAN = 20;
-  private static final double FAN_ON_FAHRENHEIT = 25 / 1.8;
 
   @Override
   public Set<Part> relyingOn() {
@@ -66,23 +61,11 @@ final class Marks implements Check {
   }
 
   private static boolean hasAMark(Oven oven, Need.Stage stage, String mode) {
-    Double shift = shift(oven, stage.mode(), mode);
+    Double shift = oven.converts(stage.mode(), mode);
     return shift != null && !oven.dial().within(at(stage.from(), shift), at(stage.to(), shift)).isEmpty();
   }
 
   private static Temperature at(Setting setting, double shift) {
     return setting.temperature().plusKelvins(shift);
-  }
-
-  /** Kelvins to add for another mode; absent where one does not stand for the other. */
-  private static @Nullable Double shift(Oven oven, String written, String mode) {
-    if (written.equals(mode)) {
-      return 0.0;
-    }
-    double kelvins = oven.dial().unit() == TemperatureUnit.FAHRENHEIT ? FAN_ON_FAHRENHEIT : FAN;
-    if (written.equals(Oven.STILL) && mode.equals(Oven.FAN)) {
-      return -kelvins;
-    }
-    return written.equals(Oven.FAN) && mode.equals(Oven.STILL) ? (Double) kelvins : null;
   }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
-import ovenloom.model.measure.TemperatureUnit;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
 import ovenloom.model.plan.Baking;
@@ -13,8 +12,6 @@ import ovenloom.model.plan.Placement;
 /** A bake is best at the mark nearest to its written setting. */
 final class AsWritten {
 
-  private static final double FAN_IS_HOTTER_BY = 20;
-  private static final double FAN_IS_HOTTER_BY_ON_A_FAHRENHEIT_DIAL = 25 / 1.8;
   private static final int TENTHS_OF_A_KELVIN_A_POINT = 50;
 
   private AsWritten() {}
@@ -47,14 +44,9 @@ final class AsWritten {
     return Math.round(10 * Math.abs(mark.temperature().kelvinsAbove(best.temperature())));
   }
 
+  /** As written, where that says nothing of the mode. */
   private static Temperature converted(Need.Stage stage, String mode, Oven oven) {
-    double by = oven.dial().unit() == TemperatureUnit.FAHRENHEIT
-        ? FAN_IS_HOTTER_BY_ON_A_FAHRENHEIT_DIAL
-        : FAN_IS_HOTTER_BY;
-    Temperature written = stage.written().temperature();
-    if (stage.mode().equals(Oven.STILL) && mode.equals(Oven.FAN)) {
-      return written.plusKelvins(-by);
-    }
-    return stage.mode().equals(Oven.FAN) && mode.equals(Oven.STILL) ? written.plusKelvins(by) : written;
+    Double by = oven.converts(stage.mode(), mode);
+    return stage.written().temperature().plusKelvins(by == null ? 0 : by);
   }
 }
