@@ -21,12 +21,17 @@ record Desk(Mistakes mistakes, Mistakes notes, Names names, Register register) {
 
   /** A part of the event, which is sound if nothing was wrong with it. */
   <T> T part(Part part, Supplier<T> reading) {
-    int before = mistakes.count();
+    int before = faults();
     T read = reading.get();
-    if (mistakes.count() > before) {
+    if (faults() > before) {
       register.spoil(part);
     }
     return read;
+  }
+
+  /** How much was wrong so far; it grows with everything that is not as its writer meant it. */
+  int faults() {
+    return mistakes.count() + register.holes();
   }
 
   void mistake(Place place, Fault fault) {

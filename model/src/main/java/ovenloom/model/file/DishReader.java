@@ -80,14 +80,14 @@ final class DishReader {
   }
 
   private @Nullable Dish dish(Written written) {
-    int mistakes = desk.mistakes().count();
+    int faults = desk.faults();
     Fields dish = desk.fields(written, DISH);
     String name = dish.takeNeeded("dish", named -> desk.newName(named, Names.Kind.DISH));
     boolean food = dish.read("food", Scalars::yesOrNo, true);
     Dish.Servings servings = servings(dish);
     String course = course(dish);
     Integer servedOver = dish.read("served over", Scalars::minutes);
-    boolean spoilt = desk.mistakes().count() > mistakes;
+    boolean spoilt = desk.faults() > faults;
     List<Step> steps = steps(dish, name == null ? "" : name, food, servings);
     boolean cooks = food && steps.stream().anyMatch(Step::cooks);
     Arrives arrives = dish.read("arrives", Scalars.oneOf(Arrives.class), cooks ? Arrives.HOT : Arrives.COOL);

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -82,6 +83,9 @@ final class EventReader {
     spoil(Part.COOKS, cooks.isEmpty() || event.isMisspelt("cooks", "calendar"));
     spoil(Part.KITCHEN, event.isMisspelt("kitchen"));
     spoil(Part.MENU, dishes.isEmpty() || courses.isEmpty() || event.isMisspelt("dishes", "guests"));
+    if (!event.isWhole()) {
+      EnumSet.allOf(Part.class).forEach(desk.register()::spoil);
+    }
     int clock = event.read("clock", Scalars::someMinutes, Event.CLOCK);
     String rules = event.read("rules", EventReader::rules);
     List<Event.Apart> apart = event.each("apart", this::apart);

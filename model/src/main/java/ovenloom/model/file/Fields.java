@@ -22,6 +22,9 @@ final class Fields {
     this.desk = desk;
     this.written = written;
     this.keys = keys;
+    if (!written.whole()) {
+      desk.register().hole();
+    }
     for (Written.Entry entry : written.entries()) {
       check(entry);
     }
@@ -51,6 +54,11 @@ final class Fields {
             .forEach(each -> desk.register().stands(part.key(each.key().text()), each.key().place()));
       }
     }
+  }
+
+  /** Whether all that was written here could be read. */
+  boolean isWhole() {
+    return written.whole();
   }
 
   /** Where these keys begin. */

@@ -11,9 +11,10 @@ import java.util.TreeMap;
 final class Mistakes {
 
   private final Map<Place, Set<Fault>> found = new TreeMap<>();
+  private int count;
 
   void add(Place place, Fault fault) {
-    found.computeIfAbsent(place, where -> new LinkedHashSet<>()).add(fault);
+    count += found.computeIfAbsent(place, where -> new LinkedHashSet<>()).add(fault) ? 1 : 0;
   }
 
   boolean none() {
@@ -21,7 +22,7 @@ final class Mistakes {
   }
 
   int count() {
-    return found.values().stream().mapToInt(Set::size).sum();
+    return count;
   }
 
   List<Mistake> all() {

@@ -14,6 +14,7 @@ final class Register {
 
   private final Map<Subject, Place> places = new HashMap<>();
   private final Set<Subject> spoilt = new HashSet<>();
+  private int holes;
   private final Set<Part> sound = EnumSet.allOf(Part.class);
 
   void stands(Subject subject, Place place) {
@@ -27,6 +28,15 @@ final class Register {
 
   void spoil(Part part) {
     sound.remove(part);
+  }
+
+  /** Something was written here that nobody could read, and its mistake has been noted long before. */
+  void hole() {
+    holes++;
+  }
+
+  int holes() {
+    return holes;
   }
 
   Set<Part> sound() {

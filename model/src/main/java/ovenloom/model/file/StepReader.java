@@ -53,13 +53,13 @@ final class StepReader {
    */
   @Nullable
   Step step(Written written, @Nullable String before) {
-    int mistakes = desk.mistakes().count();
+    int faults = desk.faults();
     Fields fields = desk.fields(written, STEP);
     Step step = step(fields, before);
     if (step != null) {
       Subject subject = Subject.step(dish, step.name());
       fields.standFor(subject, "do");
-      if (desk.mistakes().count() > mistakes) {
+      if (desk.faults() > faults) {
         desk.register().spoil(subject);
       }
     }

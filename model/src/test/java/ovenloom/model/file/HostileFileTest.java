@@ -108,6 +108,17 @@ class HostileFileTest {
   }
 
   @Test
+  void a_course_without_a_time_because_of_a_key_that_is_no_word_is_one_mistake() {
+    String menu = Desktop.SUPPER.replace("at: 2026-10-10 19:00", "{a: b}")
+        .replace("[{name: supper", "[{name: lunch, at: 2026-10-10 13:00}, {name: supper");
+
+    assertThat(desk.mistakesIn(menu
+        + "dishes: [{dish: Soup, course: supper, steps: [{do: stir, takes: 5 min, hands: throughout}]}]\n"))
+        .containsOnlyOnce("it.yaml:")
+        .contains("a key cannot be");
+  }
+
+  @Test
   void one_file_takes_in_two_hundred_others_and_no_more() {
     desk.put("d.yaml", "dish: D");
     var dishes = new StringBuilder("dishes:\n");
