@@ -124,11 +124,9 @@ final class StepReader {
       refuseBakeKeys(step);
     }
     BurnerSize burner = step.read("burner", Scalars.oneOf(BurnerSize.class));
+    Temperature core = bake == null ? step.read("core", Temperature::read) : null;
     if (burner != null) {
-      add.accept(new Need.OnBurner(burner));
-    }
-    if (bake == null) {
-      step.read("core", Temperature::read);
+      add.accept(new Need.OnBurner(burner, core));
     }
     step.each("appliance", a -> desk.reference(a, Names.Kind.APPLIANCE))
         .forEach(appliance -> needs.add(new Need.OnAppliance(appliance)));
@@ -156,8 +154,7 @@ final class StepReader {
 
   private void refuseBakeKeys(Fields step) {
     for (String key : List.of("rack", "load", "unload", "stands", "core", "door shut", "overcook")) {
-      boolean onABurner = key.equals("core") && step.has("burner")
-          && step.read(key, Temperature::read) != null;
+      boolean onABurner = key.equals("core") && step.has("burner");
       if (step.has(key) && !onABurner) {
         desk.contradiction(step.placeOf(key), "\"" + key + "\" is said of a step that is not in an oven",
             "\"bake:\" as well, like \"bake: {at: 180 C}\"");

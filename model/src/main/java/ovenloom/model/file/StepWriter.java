@@ -35,8 +35,11 @@ record StepWriter(Kitchen kitchen, Dish dish) {
       bake(card, bake);
     }
     Need.OnBurner burner = step.burner();
-    card.say("burner", burner == null ? null : Scalars.word(burner.atLeast()))
-        .some("appliance", step.appliances().stream().map(Need.OnAppliance::appliance).toList());
+    if (burner != null) {
+      card.say("burner", Scalars.word(burner.atLeast()))
+          .say("core", burner.core() == null ? null : Objects.requireNonNull(burner.core()).written());
+    }
+    card.some("appliance", step.appliances().stream().map(Need.OnAppliance::appliance).toList());
     vessels(card, step.vessels());
     Need.OnShelf shelf = step.shelf();
     if (shelf != null) {
@@ -153,13 +156,19 @@ record StepWriter(Kitchen kitchen, Dish dish) {
   private void say(Draft.Card card, String key, List<Link> links) {
     if (links.stream().allMatch(link -> link.least() == 0 && link.most() == null)) {
       card.some(key, links.stream().map(this::name).toList());
-    } else {
+    } else if (links.stream().map(this::name).distinct().count() == links.size()) {
       Draft.Card gaps = new Draft.Card();
-      links.forEach(link -> gaps.say(name(link), new Draft.Card()
-          .sayUnless(0, "least", link.least(), Times::written)
-          .say("most", Times.orAbsent(link.most()))));
+      links.forEach(link -> gaps.say(name(link), gap(link)));
       card.say(key, gaps);
+    } else {
+      card.each(key, links, link -> new Draft.Card().say(name(link), gap(link)));
     }
+  }
+
+  private static Draft gap(Link link) {
+    return new Draft.Card()
+        .sayUnless(0, "least", link.least(), Times::written)
+        .say("most", Times.orAbsent(link.most()));
   }
 
   private String name(Link link) {

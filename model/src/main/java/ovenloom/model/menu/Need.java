@@ -60,8 +60,12 @@ public sealed interface Need {
    */
   record Stage(Setting written, Setting from, Setting to, String mode, @Nullable Integer minutes) {}
 
-  /** A burner for each of its vessels. */
-  record OnBurner(BurnerSize atLeast) implements Need {}
+  /**
+   * A burner for each of its vessels.
+   *
+   * @param core temperature inside at which it is done
+   */
+  record OnBurner(BurnerSize atLeast, @Nullable Temperature core) implements Need {}
 
   /** A place on a machine. */
   record OnAppliance(String appliance) implements Need {}

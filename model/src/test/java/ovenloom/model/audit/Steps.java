@@ -144,7 +144,7 @@ public final class Steps {
   }
 
   public Steps burner(BurnerSize atLeast) {
-    return needs(new Need.OnBurner(atLeast));
+    return needs(new Need.OnBurner(atLeast, null));
   }
 
   public Steps appliance(String appliance) {

@@ -12,7 +12,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Need;
 import ovenloom.model.menu.RandomEvents;
 
 class WritingTest {
@@ -99,6 +102,34 @@ class WritingTest {
       strings = {"half sheet", "350 F", "2 days before", "18:00-21:00", "9x13 in dish", "GN 1/1-65", "Sauté"})
   void what_people_write_stays_as_they_write_it(String text) {
     assertThat(YamlText.of(new Draft.Card().say("key", text))).isEqualTo("key: " + text + "\n");
+  }
+
+  @Test
+  void a_step_that_waits_twice_for_another_still_does_when_it_is_read_again() {
+    Desktop desk = new Desktop(folder).put("it.yaml", Desktop.SUPPER + """
+        dishes:
+          - dish: Salad
+            steps:
+              - {do: chop, takes: 5 min, keeps: {counter: 1 h}}
+              - {do: dress, takes: 5 min, after: [{chop: {least: 5 min}}, {chop: {most: 9 min}}]}
+        """);
+    Event event = desk.event("it.yaml");
+
+    assertThat(event.dish("Salad").step("dress").after()).hasSize(2);
+    assertThat(desk.put("again.yaml", ProblemFile.yaml(event)).event("again.yaml")).isEqualTo(event);
+  }
+
+  @Test
+  void what_simmers_until_it_is_hot_inside_keeps_its_figure() {
+    Desktop desk = new Desktop(folder).put("it.yaml", Desktop.SUPPER + """
+        kitchen: {burners: [large]}
+        dishes: [{dish: Stew, steps: [{do: simmer, takes: 5 min, burner: large, core: 74 C}]}]
+        """);
+    Event event = desk.event("it.yaml");
+
+    assertThat(event.dish("Stew").step("simmer").burner())
+        .isEqualTo(new Need.OnBurner(BurnerSize.LARGE, Temperature.celsius(74)));
+    assertThat(desk.put("again.yaml", ProblemFile.yaml(event)).event("again.yaml")).isEqualTo(event);
   }
 
   @Test

@@ -119,7 +119,7 @@ public final class RandomEvents {
     List<Need> needs = new ArrayList<>();
     switch (random.nextInt(3)) {
       case 0 -> needs.add(bake());
-      case 1 -> needs.add(new Need.OnBurner(one(BurnerSize.values())));
+      case 1 -> needs.add(new Need.OnBurner(one(BurnerSize.values()), maybe(Temperature.fahrenheit(165))));
       default -> {
       }
     }
