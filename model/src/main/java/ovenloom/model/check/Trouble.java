@@ -82,6 +82,13 @@ public sealed interface Trouble {
   /** More of a vessel at one time than there are. */
   record TooFewVessels(String vessel, int wanted, int there) implements Trouble {}
 
+  /** A tag for raw food that is none of those of which it is known how hot they must be cooked. */
+  record UnknownRawFood(String tag, List<String> known) implements Trouble {
+    public UnknownRawFood {
+      known = List.copyOf(known);
+    }
+  }
+
   /** More of a vessel with food in them for one step than there are. */
   record TooFewInHand(String vessel, int wanted, int there) implements Trouble {}
 

@@ -60,6 +60,9 @@ final class TroubleText {
       case Trouble.TooFewVessels(String vessel, int wanted, int there) ->
         said("this takes " + wanted + " of " + quoted(vessel) + ", and there " + are(there),
             "Take fewer, or count them again.");
+      case Trouble.UnknownRawFood(String tag, List<String> known) ->
+        said(quoted(tag) + " may be any raw food, and counts as the one that must be cooked hottest",
+            "Known here: " + list(known) + ". Leave \"raw\" off what may be eaten as it is.");
       case Trouble.TooFewInHand(String vessel, int wanted, int there) ->
         said(
             "this has its food in " + wanted + " of " + quoted(vessel) + " at once, and there " + are(there),

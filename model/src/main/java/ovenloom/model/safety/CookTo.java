@@ -46,6 +46,11 @@ public record CookTo(String tag, Temperature temperature, int seconds, Source so
         .orElse(null);
   }
 
+  /** Whether a tag says that something is raw, but not what, so that the most is asked of it. */
+  public static boolean isOfUnknownFood(String tag) {
+    return tag.startsWith(RAW) && ALL.stream().noneMatch(each -> each.tag().equals(tag));
+  }
+
   /** Of raw food that is none of those above, the most is asked: it may be any. */
   private static @Nullable CookTo of(String tag) {
     if (!tag.startsWith(RAW)) {

@@ -297,6 +297,17 @@ class ImpossibleTest {
   }
 
   @Test
+  void raw_food_that_nobody_knows_is_noted_and_raw_chicken_is_not() {
+    String soup = "- {do: chop, takes: 5 min}\n";
+    String said = notes(soup, "tags: [raw otter, milk]\n    steps:");
+
+    assertThat(said)
+        .contains("it.yaml:22:11: \"raw otter\" may be any raw food, and counts as the one that must be")
+        .contains("\"raw poultry\"");
+    assertThat(notes(soup, "tags: [raw poultry, rare tea]\n    steps:").strip()).isEmpty();
+  }
+
+  @Test
   void a_tin_and_another_tin_are_two_tins() {
     assertThat(soup("- {do: fill, takes: 5 min, in: [tin, tin, tin]}\n"))
         .contains("this takes 3 of \"tin\", and there are 2");
@@ -346,8 +357,13 @@ class ImpossibleTest {
 
   /** What is worth a look in a menu that reads. */
   private String notes(String steps) {
-    return switch (desk(KITCHEN, dish(steps)).read("it.yaml")) {
-      case Reading.Understood<Event>(Event event, var sources, var notes) -> MistakeText.of(notes);
+    return notes(steps, "steps:");
+  }
+
+  private String notes(String steps, String before) {
+    return switch (desk(KITCHEN, dish(steps).replace("steps:", before)).read("it.yaml")) {
+      case Reading.Understood<Event>(Event event, var sources, var notes) ->
+        MistakeText.of(notes).replace(folder + "/", "");
       case Reading.Mistaken<Event>(List<Mistake> mistakes) ->
         throw new AssertionError(MistakeText.of(mistakes));
     };
