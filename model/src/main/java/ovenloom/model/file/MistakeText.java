@@ -1,6 +1,5 @@
 package ovenloom.model.file;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -44,17 +43,17 @@ public final class MistakeText {
 
   /** The line without its indentation, and a mark under the place; of a very long line, what is around the place. */
   private static String marked(Place place) {
-    int[] line = place.text().stripTrailing().codePoints().toArray();
-    int indent = (int) Arrays.stream(line).takeWhile(Character::isWhitespace).count();
-    if (indent == line.length) {
+    Line line = new Line(place.text());
+    int indent = (int) place.text().codePoints().takeWhile(Character::isWhitespace).count();
+    if (indent >= line.length()) {
       return "";
     }
-    int at = Math.max(indent, Math.min(place.column() - 1, line.length));
-    boolean fits = line.length - indent <= LONGEST_LINE;
+    int at = Math.max(indent, Math.min(place.column() - 1, line.length()));
+    boolean fits = line.length() - indent <= LONGEST_LINE;
     int from = fits ? indent : Math.max(indent, at - LONGEST_LINE / 2);
-    int to = Math.min(line.length, from + LONGEST_LINE);
+    int to = Math.min(line.length(), from + LONGEST_LINE);
     int length = Math.max(1, Math.min(place.length(), to - at));
-    return "\n    " + visible(new String(line, from, to - from)) + "\n    " + " ".repeat(at - from)
+    return "\n    " + visible(line.from(from, to - from)) + "\n    " + " ".repeat(at - from)
         + "^".repeat(length);
   }
 

@@ -10,10 +10,14 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
  * @param name as it is called in messages
  * @param path where it really is
  */
-record Sheet(String name, Path path, String text, List<String> lines) {
+record Sheet(String name, Path path, String text, List<Line> lines) {
+
+  private static final Line NOTHING = new Line("");
+  /** Enough of what stands behind a text to see what it is. */
+  private static final int BEHIND = 80;
 
   Sheet(String name, Path path, String text) {
-    this(name, path, text, text.lines().toList());
+    this(name, path, text, text.lines().map(Line::new).toList());
   }
 
   Place first() {
@@ -26,27 +30,20 @@ record Sheet(String name, Path path, String text, List<String> lines) {
 
   /** From one mark to another, or to the end of the line where the other is on a later one. */
   Place between(Mark from, Mark to) {
-    int rest = length(line(from.getLine()).stripTrailing()) - from.getColumn();
-    int length = from.getLine() == to.getLine() ? to.getColumn() - from.getColumn() : rest;
-    return place(from.getLine(), from.getColumn(), length);
+    int end = from.getLine() == to.getLine() ? to.getColumn() : line(from.getLine()).length();
+    return place(from.getLine(), from.getColumn(), end - from.getColumn());
   }
 
-  /** What stands on a mark's line from the mark on. */
+  /** What stands on a mark's line from the mark on, or the beginning of it. */
   String behind(Mark mark) {
-    String line = line(mark.getLine());
-    return mark.getColumn() >= length(line) ? ""
-        : line.substring(line.offsetByCodePoints(0, mark.getColumn()));
+    return line(mark.getLine()).from(mark.getColumn(), BEHIND);
   }
 
   private Place place(int line, int column, int length) {
-    return new Place(name, line + 1, column + 1, line(line), Math.max(1, length));
+    return new Place(name, line + 1, column + 1, line(line).text(), Math.max(1, length));
   }
 
-  private String line(int line) {
-    return line < lines.size() ? lines.get(line) : "";
-  }
-
-  private static int length(String line) {
-    return line.codePointCount(0, line.length());
+  private Line line(int line) {
+    return line < lines.size() ? lines.get(line) : NOTHING;
   }
 }

@@ -119,6 +119,20 @@ class HostileFileTest {
   }
 
   @Test
+  void a_whole_file_on_one_line_is_read_as_fast_as_on_many() {
+    String line = "{a: [" + "10 min, ".repeat(90_000) + "10 min], b: 20 \u2013 30 min}";
+
+    assertThat(desk.mistakesIn(line)).contains("it.yaml:1:2: \"a\" is not said of an event");
+    assertThat(desk.mistakesIn(line.replace("b:", "\ud83c\udf5e:"))).contains("it.yaml:1:720015: ");
+  }
+
+  @Test
+  void a_long_line_of_dishes_that_are_no_dishes_is_told_of_all_of_them() {
+    assertThat(desk.mistakesIn("dishes: [" + "9, ".repeat(20_000) + "9]").lines().count())
+        .isGreaterThan(20_000);
+  }
+
+  @Test
   void one_file_takes_in_two_hundred_others_and_no_more() {
     desk.put("d.yaml", "dish: D");
     var dishes = new StringBuilder("dishes:\n");
