@@ -8,8 +8,8 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.Link;
 
 /** No step waits for itself, directly or in a round. */
@@ -24,29 +24,56 @@ final class Circles implements Check {
   public List<Finding> findings(Scene scene) {
     Map<String, Scene.Of> steps = new LinkedHashMap<>();
     scene.steps().forEach(step -> steps.put(step.called(), step));
+    Map<String, List<String>> waits = waits(steps);
     List<Finding> found = new ArrayList<>();
     Set<String> told = new HashSet<>();
-    for (Scene.Of step : steps.values()) {
-      List<String> ring = told.contains(step.called()) ? List.of() : ring(step.called(), steps);
+    for (String step : waits.keySet()) {
+      List<String> ring = told.contains(step) ? List.of() : ring(step, waits);
       if (!ring.isEmpty()) {
         told.addAll(ring);
-        found.add(Finding.fatal(step.subject().key(key(step, ring)), new Trouble.Circle(ring)));
+        Scene.Of first = Objects.requireNonNull(steps.get(step));
+        found.add(Finding.fatal(first.subject().key(key(first, ring)), new Trouble.Circle(ring)));
       }
     }
     return found;
   }
 
+  /** What each step waits for, without those that come to an end; where there is no ring nothing is left. */
+  private static Map<String, List<String>> waits(Map<String, Scene.Of> steps) {
+    Map<String, List<String>> left = new LinkedHashMap<>();
+    Map<String, List<String>> waiting = new HashMap<>();
+    Map<String, Integer> open = new HashMap<>();
+    steps.forEach((name, step) -> {
+      List<String> before = waitsFor(step).stream().filter(steps::containsKey).toList();
+      left.put(name, before);
+      open.put(name, before.size());
+      before.forEach(each -> waiting.computeIfAbsent(each, none -> new ArrayList<>()).add(name));
+    });
+    Deque<String> ready = new ArrayDeque<>(
+        open.keySet().stream().filter(name -> open.getOrDefault(name, 0) == 0).toList());
+    while (!ready.isEmpty()) {
+      String done = ready.remove();
+      left.remove(done);
+      for (String next : waiting.getOrDefault(done, List.of())) {
+        if (open.merge(next, -1, Integer::sum) == 0) {
+          ready.add(next);
+        }
+      }
+    }
+    return left;
+  }
+
   /** The shortest way from a step back to it, each waiting for the next; empty where there is none. */
-  private static List<String> ring(String start, Map<String, Scene.Of> steps) {
+  private static List<String> ring(String start, Map<String, List<String>> waits) {
     Map<String, String> cameFrom = new HashMap<>();
     Deque<String> open = new ArrayDeque<>(List.of(start));
     while (!open.isEmpty()) {
       String here = open.remove();
-      for (String next : waitsFor(steps.get(here))) {
+      for (String next : waits.getOrDefault(here, List.of())) {
         if (next.equals(start)) {
           return way(here, cameFrom);
         }
-        if (steps.containsKey(next) && cameFrom.putIfAbsent(next, here) == null) {
+        if (waits.containsKey(next) && cameFrom.putIfAbsent(next, here) == null) {
           open.add(next);
         }
       }
@@ -62,9 +89,8 @@ final class Circles implements Check {
     return ring;
   }
 
-  private static List<String> waitsFor(Scene.@Nullable Of step) {
-    return step == null ? List.of()
-        : step.step().after().stream().map(link -> link.dish() + "/" + link.step()).toList();
+  private static List<String> waitsFor(Scene.Of step) {
+    return step.step().after().stream().map(link -> link.dish() + "/" + link.step()).toList();
   }
 
   /** The key of the link that closes the ring. */

@@ -6,7 +6,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,8 +33,7 @@ final class EventReader {
   static final Keys COURSE = Keys.of("a course", "name", "at", "served over");
   static final Keys CALENDAR = Keys.of("the calendar", "from");
 
-  /** How many steps an event may have, each counted once for each batch. */
-  static final int MOST_RUNS = 5_000;
+  private static final int MOST_COOKS = 100;
 
   static final String VERSION = "1";
   private static final Set<String> RULES = Set.of("us-home", "us-service", "uk");
@@ -74,6 +72,7 @@ final class EventReader {
     Integer guests = desk.part(Part.MENU, () -> guests(event, forSoMany));
     HoursReader hours = new HoursReader(desk, days);
     List<Course> courses = desk.part(Part.COURSES, () -> courses(days.calendar()));
+    event.refuseMany("cooks", MOST_COOKS);
     List<Cook> cooks = desk.part(Part.COOKS,
         () -> event.someNeeded("cooks", new CookReader(desk, hours)::cook));
     Kitchen kitchen = desk.part(Part.KITCHEN, () -> kitchen(event, hours));
@@ -84,7 +83,7 @@ final class EventReader {
     spoil(Part.KITCHEN, event.isMisspelt("kitchen"));
     spoil(Part.MENU, dishes.isEmpty() || courses.isEmpty() || event.isMisspelt("dishes", "guests"));
     if (!event.isWhole()) {
-      EnumSet.allOf(Part.class).forEach(desk.register()::spoil);
+      desk.register().spoilAll();
     }
     int clock = event.read("clock", Scalars::someMinutes, Event.CLOCK);
     String rules = event.read("rules", EventReader::rules);
@@ -128,9 +127,10 @@ final class EventReader {
     List<Written> all = written == null ? List.of()
         : desk.items(written).stream().map(includes::dish).toList();
     List<Dish> dishes = new DishReader(desk, courses, kitchen, guests).dishes(all);
-    long runs = dishes.stream().mapToLong(dish -> (long) dish.batches() * dish.steps().size()).sum();
-    if (runs > MOST_RUNS) {
-      desk.mistake(event.placeOf("dishes"), new Fault.TooMuch("steps, each counted once a batch", MOST_RUNS));
+    Fault tooMuch = Extent.tooMuch(dishes);
+    if (tooMuch != null) {
+      desk.mistake(event.placeOf("dishes"), tooMuch);
+      desk.register().spoilAll();
     }
     return dishes;
   }

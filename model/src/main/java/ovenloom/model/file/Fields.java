@@ -17,6 +17,7 @@ final class Fields {
   private final Written.Keyed written;
   private final Keys keys;
   private final Set<String> misspelt = new HashSet<>();
+  private final Set<String> tooLong = new HashSet<>();
 
   Fields(Desk desk, Written.Keyed written, Keys keys) {
     this.desk = desk;
@@ -146,9 +147,18 @@ final class Fields {
     }
   }
 
+  /** Refuses a list of more values than any kitchen has, and reads nothing of it. */
+  void refuseMany(String key, int most) {
+    if (value(key) instanceof Written.Many many && many.items().size() > most) {
+      desk.mistake(many.place(), new Fault.TooMuch(key, most));
+      tooLong.add(key);
+      desk.register().hole();
+    }
+  }
+
   /** The values of a list, or the one value that stands for a list of one; none where the key is absent. */
   <T> List<T> each(String key, Function<Written, @Nullable T> reader) {
     Written value = value(key);
-    return value == null ? new ArrayList<>() : desk.each(value, reader);
+    return value == null || tooLong.contains(key) ? new ArrayList<>() : desk.each(value, reader);
   }
 }

@@ -23,6 +23,9 @@ final class KitchenReader {
   /** Common practice. */
   private static final Length GAP = Length.cm(1);
 
+  /** How many ovens, burners, cold or hot places a kitchen may have. */
+  private static final int MOST = 100;
+
   private final Desk desk;
   private final HoursReader hours;
 
@@ -35,6 +38,7 @@ final class KitchenReader {
     Fields kitchen = desk.fields(written, KITCHEN);
     VesselReader things = new VesselReader(desk, hours);
     List<Circuit> circuits = listed(kitchen, "circuits", Names.Kind.CIRCUIT, things::circuit);
+    List.of("ovens", "burners", "cold", "hot").forEach(key -> kitchen.refuseMany(key, MOST));
     Temperature room = kitchen.read("room", Temperature::read, ROOM);
     OvenReader oven = new OvenReader(desk, hours, room);
     List<Oven> ovens = kitchen.each("ovens", oven::oven);

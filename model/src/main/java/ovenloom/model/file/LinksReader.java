@@ -3,6 +3,7 @@ package ovenloom.model.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.Link;
 
@@ -40,19 +41,20 @@ final class LinksReader {
     if (!step.has("after") && before != null) {
       all.add(new Link(follows, dish, before, 0, null));
     }
-    all.addAll(links(step, "after", follows, names.of(dish)));
-    all.addAll(links(step, "uses", Link.Kind.FOOD, names.others(dish)));
-    all.addAll(links(step, "alongside", Link.Kind.ALONGSIDE, names.known(dish)));
-    all.addAll(links(step, "order only", Link.Kind.ORDER_ONLY, names.known(dish)));
+    all.addAll(links(step, "after", follows, () -> names.of(dish)));
+    all.addAll(links(step, "uses", Link.Kind.FOOD, () -> names.others(dish)));
+    all.addAll(links(step, "alongside", Link.Kind.ALONGSIDE, () -> names.known(dish)));
+    all.addAll(links(step, "order only", Link.Kind.ORDER_ONLY, () -> names.known(dish)));
     return all;
   }
 
-  private List<Link> links(Fields step, String key, Link.Kind kind, Set<String> known) {
+  private List<Link> links(Fields step, String key, Link.Kind kind, Supplier<Set<String>> names) {
     Written written = step.value(key);
     if (written == null
         || (key.equals("after") && written instanceof Written.Words words && words.text().equals(NOTHING))) {
       return List.of();
     }
+    Set<String> known = names.get();
     List<Link> links = new ArrayList<>();
     for (Written each : desk.items(written)) {
       if (each instanceof Written.Keyed keyed) {

@@ -21,6 +21,7 @@ final class OvenReader {
       "heating", "holding", "circuit", "hours", "taken");
   static final Keys RACK = Keys.of("a rack", "size", "clear", "count");
 
+  private static final int MOST_RACKS = 100;
   /** Common practice. */
   private static final Power HEATING = new Power(3000);
   /** Common practice. */
@@ -71,6 +72,10 @@ final class OvenReader {
       int count = rack.read("count", Scalars::count, 1);
       Size size = rack.needed("size", Size::read);
       Length clear = rack.needed("clear", Length::read);
+      if (racks.size() + count > MOST_RACKS) {
+        desk.mistake(rack.place(), new Fault.TooMuch("racks in an oven", MOST_RACKS));
+        return racks;
+      }
       if (size != null && clear != null) {
         racks.addAll(Collections.nCopies(count, new Rack(size.width(), size.depth(), clear)));
       }

@@ -39,6 +39,11 @@ final class Register {
     return holes;
   }
 
+  /** Nothing of the event is to be looked at any more. */
+  void spoilAll() {
+    sound.clear();
+  }
+
   Set<Part> sound() {
     return sound;
   }

@@ -20,6 +20,8 @@ final class StoreReader {
   /** What holds this or colder is a freezer. Common practice. */
   private static final Temperature FREEZER = Temperature.celsius(-12);
 
+  private static final int MOST_SHELVES = 200;
+
   private final Desk desk;
   private final HoursReader hours;
 
@@ -71,6 +73,10 @@ final class StoreReader {
       Size size = shelf.needed("size", Size::read);
       Length height = size == null ? null : height(shelf, size);
       var open = hours.availability(shelf);
+      if (shelves.size() + count > MOST_SHELVES) {
+        desk.mistake(shelf.place(), new Fault.TooMuch("shelves in a place", MOST_SHELVES));
+        return shelves;
+      }
       for (int i = 1; i <= count; i++) {
         String called = name == null ? "shelf " + (shelves.size() + 1) : count == 1 ? name : name + " " + i;
         if (!names.add(called)) {

@@ -2,7 +2,9 @@ package ovenloom.model.menu;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,27 +67,50 @@ final class Layout {
 
   /** Names of steps, each after all it links to; as written where links leave the choice. */
   private List<Name> inOrder() {
-    Map<Name, Step> open = new LinkedHashMap<>();
+    Map<Name, Integer> open = new LinkedHashMap<>();
+    Map<Name, List<Name>> later = new HashMap<>();
     for (Dish dish : event.dishes()) {
       for (Step step : dish.steps()) {
-        open.put(new Name(dish.name(), step.name()), step);
+        Name name = new Name(dish.name(), step.name());
+        List<Name> before = step.after().stream().map(link -> new Name(link.dish(), link.step())).toList();
+        open.put(name, before.size());
+        before.forEach(each -> later.computeIfAbsent(each, none -> new ArrayList<>()).add(name));
       }
     }
-    List<Name> done = new ArrayList<>();
+    Map<Name, Integer> rounds = rounds(open, later);
+    if (rounds.size() < open.size()) {
+      open.keySet().removeAll(rounds.keySet());
+      throw new IllegalArgumentException("these steps wait for each other: " + open.keySet());
+    }
+    return open.keySet()
+        .stream()
+        .sorted(Comparator.comparing(name -> Objects.requireNonNull(rounds.get(name))))
+        .toList();
+  }
+
+  /** After how many others in a row each step comes at least; nothing of those in a circle. */
+  private static Map<Name, Integer> rounds(Map<Name, Integer> open, Map<Name, List<Name>> later) {
+    Map<Name, Integer> left = new HashMap<>(open);
+    Map<Name, Integer> rounds = new HashMap<>();
     Deque<Name> ready = new ArrayDeque<>();
-    while (!open.isEmpty()) {
-      open.forEach((name, step) -> {
-        if (step.after().stream().noneMatch(link -> open.containsKey(new Name(link.dish(), link.step())))) {
-          ready.add(name);
-        }
-      });
-      if (ready.isEmpty()) {
-        throw new IllegalArgumentException("these steps wait for each other: " + open.keySet());
+    left.forEach((name, before) -> {
+      if (before == 0) {
+        ready.add(name);
+        rounds.put(name, 0);
       }
-      open.keySet().removeAll(ready);
-      done.addAll(ready);
-      ready.clear();
+    });
+    Map<Name, Integer> known = new HashMap<>();
+    while (!ready.isEmpty()) {
+      Name here = ready.remove();
+      int next = Objects.requireNonNull(rounds.get(here)) + 1;
+      for (Name each : later.getOrDefault(here, List.of())) {
+        known.merge(each, next, Math::max);
+        if (left.merge(each, -1, Integer::sum) == 0) {
+          rounds.put(each, Objects.requireNonNull(known.get(each)));
+          ready.add(each);
+        }
+      }
     }
-    return done;
+    return rounds;
   }
 }

@@ -133,6 +133,44 @@ class HostileFileTest {
   }
 
   @Test
+  void steps_that_wait_for_two_thousand_others_each_are_too_much_work() {
+    String menu = Desktop.SUPPER.replace("guests: 4", "guests: 2000") + """
+        dishes:
+          - {dish: Buns, portions: 1, steps: [{do: fill, takes: 1 min}]}
+          - {dish: Cups, for: 1999, portions: 1, steps: [{do: pour, takes: 1 min, uses: Buns/fill}]}
+        """;
+
+    assertThat(desk.mistakesIn(menu)).contains("more than 20000 links between steps");
+    assertThat(desk.mistakesIn(menu.replace("for: 1999, ", ""))).doesNotContain("more than");
+  }
+
+  @Test
+  void three_thousand_steps_in_a_row_are_looked_at() {
+    var steps = new StringBuilder(Desktop.SUPPER.replace("on the day: 14", "8 days before: 14"))
+        .append("dishes:\n  - dish: Soup\n    steps:\n");
+    for (int i = 0; i < 3_000; i++) {
+      steps.append("      - {do: s").append(i).append(", takes: 1 min}\n");
+    }
+
+    assertThat(desk.mistakesIn(steps.toString())).isEmpty();
+  }
+
+  @Test
+  void a_kitchen_has_a_hundred_ovens_of_a_hundred_racks_and_no_more() {
+    String rack = "{size: 40 x 40 cm, clear: 9 cm, count: 9999}";
+
+    assertThat(desk.mistakesIn("kitchen: {ovens: {name: o, racks: [" + rack + ", " + rack + "]}}"))
+        .contains("more than 100 racks");
+    assertThat(desk.mistakesIn("kitchen: {burners: [" + "small, ".repeat(100) + "small]}"))
+        .contains("more than 100 burners");
+    assertThat(desk.mistakesIn("cooks: [" + "{name: x}, ".repeat(100) + "{name: y}]"))
+        .contains("more than 100 cooks");
+    assertThat(
+        desk.mistakesIn("kitchen: {cold: {name: c, holds: 4 C, shelves: {size: 9 x 9 x 9 cm, count: 201}}}"))
+        .contains("more than 200 shelves");
+  }
+
+  @Test
   void one_file_takes_in_two_hundred_others_and_no_more() {
     desk.put("d.yaml", "dish: D");
     var dishes = new StringBuilder("dishes:\n");

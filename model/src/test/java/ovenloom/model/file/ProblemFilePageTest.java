@@ -57,7 +57,8 @@ class ProblemFilePageTest {
         .contains(Limits.PROBLEM.values() + " values")
         .contains(Transcript.DEEPEST + " levels")
         .contains(Folder.MOST_FILES + " others")
-        .contains(EventReader.MOST_RUNS + " steps");
+        .contains(Extent.MOST_RUNS + " steps")
+        .contains(Extent.MOST_LINKS + " links");
   }
 
   static List<String> blocks() throws IOException {
