@@ -28,7 +28,9 @@ class DamagedProblemTest {
       "{a: b}", "\"\"", "~", "x, y", "0 min", "366 days", "9999 h", "0 C", "-300 C", "600 C", "0 x 0 cm",
       "0 mm", "nothing",
       "throughout", "100 %", "0-0 min", "9999-12-31 23:59", "0001-01-01 00:00", "1000 days before", "*x",
-      "&x y", "null", "👩‍🍳");
+      "&x y", "null", "👩‍🍳", "NaN", ".inf", "1/0", "20 C", "0 F", "0 C to 600 C", "20.001 C in 366 days",
+      "600 C to 20.001 C in 1 min", "366 days + 1 day a portion", "20 x 20 mm", "raw otter",
+      "{9999: 9999 min}", "9999", "0:00-24:00", "2011-12-30 12:00", "Pacific/Apia", "America/Sao_Paulo");
 
   private static final Pattern VALUE = Pattern.compile("(?<=: )[^,\\[{}\\]]+");
 
@@ -68,11 +70,14 @@ class DamagedProblemTest {
     List<String> lines = new ArrayList<>(text.lines().toList());
     int at = random.nextInt(lines.size());
     String line = lines.get(at);
-    switch (random.nextInt(6)) {
+    switch (random.nextInt(9)) {
       case 0 -> lines.remove(at);
       case 1 -> lines.add(random.nextInt(lines.size()), line);
       case 2 -> Collections.swap(lines, at, random.nextInt(lines.size()));
       case 3 -> lines.set(at, line.isEmpty() ? "?" : line.substring(random.nextInt(line.length())));
+      case 4 -> lines.set(at, line.replaceFirst(", \\w[^,]*", ", {a: b}"));
+      case 5 -> lines.set(at, line.replaceFirst("  ", "\t"));
+      case 6 -> lines.replaceAll(each -> each + "\r");
       default -> lines.set(at, withAnOddity(line, random));
     }
     return String.join("\n", lines) + "\n";
