@@ -3,6 +3,7 @@ package ovenloom.solver.place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Kitchen;
@@ -16,6 +17,8 @@ import ovenloom.solver.timeline.Bake;
 /** Every oven, mode and mark in which a run may be baked. */
 final class BakeChoices {
 
+  /** Minutes by which a stage may be shorter or longer than it is written. */
+  private static final int STAGE_SLIP = 3;
   private static final long TENTHS_OF_A_KELVIN_A_POINT = 50;
 
   private final Event event;
@@ -103,14 +106,22 @@ final class BakeChoices {
         avoided(run.dish()));
   }
 
+  /** As written, but that earlier stages slip where nothing would be left for the last. */
   static int[] stageMinutes(Need.Bake bake, int minutes) {
     int[] lengths = new int[bake.stages().size()];
     int left = minutes;
-    for (int stage = 0; stage < lengths.length; stage++) {
-      Integer written = bake.stages().get(stage).minutes();
-      lengths[stage] = written == null || stage == lengths.length - 1 ? left : written;
-      left -= lengths[stage];
+    long over = 1L - minutes;
+    for (Need.Stage stage : bake.stages()) {
+      over += Objects.requireNonNullElse(stage.minutes(), 0);
     }
+    for (int stage = 0; stage < lengths.length - 1; stage++) {
+      int written = Objects.requireNonNullElse(bake.stages().get(stage).minutes(), 1);
+      int slip = Math.clamp(over, 0, Math.min(STAGE_SLIP, written));
+      lengths[stage] = Math.min(written - slip, left - 1);
+      left -= lengths[stage];
+      over -= slip;
+    }
+    lengths[lengths.length - 1] = left;
     return lengths;
   }
 
