@@ -1,5 +1,6 @@
 package ovenloom.solver.place;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -51,50 +52,51 @@ public final class Crew {
     return there;
   }
 
-  /** The latest start of a run, not after this one, at which all its hands are free; or NONE. */
+  /** The latest start of a run, not after this one, at which each of its hands is free; or NONE. */
   int latestStart(int notAfter, Run run, int minutes, int door) {
     int start = notAfter;
+    int whose = Timeline.NOBODY;
     for (HandsNeed need : run.hands()) {
-      start = Math.min(start, latestFor(start, need, minutes, door));
-      if (start == Timeline.NONE) {
-        return start;
-      }
+      int latest = start == Timeline.NONE ? start : latestFor(start, need, minutes, door);
+      whose = latest < start ? blocker : whose;
+      start = latest;
     }
+    blocker = whose;
     return start;
   }
 
   private int latestFor(int start, HandsNeed need, int minutes, int door) {
     int latest = latestWithoutSlip(start, need, minutes, door, 0);
+    int whose = blocker;
     for (int slip = 1; slip <= need.slip() && latest < start; slip++) {
       latest = Math.max(latest, latestWithoutSlip(start, need, minutes, door, slip));
       latest = Math.max(latest, latestWithoutSlip(start, need, minutes, door, -slip));
     }
+    blocker = whose;
     return Math.min(latest, start);
   }
 
   private int latestWithoutSlip(int start, HandsNeed need, int minutes, int door, int slip) {
     int offset = need.offset(minutes) + slip;
     int lasting = need.lasting(minutes);
-    if (offset < 0 || offset + lasting > minutes) {
+    blocker = Timeline.HOURS;
+    if (offset < 0 || offset + lasting > minutes || need.cooks() > timelines.length) {
       return Timeline.NONE;
     }
     int[] latest = new int[timelines.length];
     int skilled = need.skill() == null ? Integer.MAX_VALUE : Timeline.NONE;
     for (int i = 0; i < timelines.length; i++) {
-      int wanted = start + offset;
-      latest[i] = timelines[i].isFreeFor(wanted, wanted + lasting, shared(tag(need, door), wanted))
-          ? wanted
-          : timelines[i].latestStart(wanted - 1, lasting);
-      if (latest[i] < start + offset) {
-        blocker = timelines[i].blocker();
-      }
+      latest[i] = timelines[i].latestStartFor(start + offset, lasting, tag(need, door));
       if (has(i, need.skill())) {
         skilled = Math.max(skilled, latest[i]);
       }
     }
-    Arrays.sort(latest);
-    int enough = need.cooks() > latest.length ? Timeline.NONE
-        : Math.min(skilled, latest[latest.length - need.cooks()]);
+    int[] inOrder = latest.clone();
+    Arrays.sort(inOrder);
+    int enough = Math.min(skilled, inOrder[inOrder.length - need.cooks()]);
+    for (int i = 0; i < timelines.length; i++) {
+      blocker = latest[i] == enough ? timelines[i].blocker() : blocker;
+    }
     return enough == Timeline.NONE ? enough : enough - offset;
   }
 
@@ -132,7 +134,7 @@ public final class Crew {
       return null;
     }
     int tag = tag(need, door);
-    List<Integer> chosen = new java.util.ArrayList<>();
+    List<Integer> chosen = new ArrayList<>();
     if (need.skill() != null) {
       choose(chosen, from, to, tag, need.skill());
       if (chosen.isEmpty()) {
@@ -150,22 +152,19 @@ public final class Crew {
       if (tag == CookTimeline.ALONE) {
         timelines[cook].take(from, to, run.index());
       } else {
-        timelines[cook].takeShared(from, to, run.index(), tag + Math.floorMod(from, MOMENTS) * DOORS);
+        timelines[cook].takeShared(from, to, run.index(), tag);
       }
       busy[cook] += to - from;
     }
     return new Taken(from, to, chosen);
   }
 
-  private static final int DOORS = 64;
-  private static final int MOMENTS = 1 << 24;
-
   /** Adds whoever has the door open already, else whoever has done least so far. */
   private void choose(List<Integer> chosen, int from, int to, int tag, @Nullable String skill) {
     int best = -1;
     boolean bestIsThere = false;
     for (int i = 0; i < timelines.length; i++) {
-      boolean free = timelines[i].isFreeFor(from, to, shared(tag, from));
+      boolean free = timelines[i].isFreeFor(from, to, tag);
       if (!free || chosen.contains(i) || !has(i, skill)) {
         continue;
       }
@@ -179,10 +178,6 @@ public final class Crew {
     if (best >= 0) {
       chosen.add(best);
     }
-  }
-
-  private static int shared(int tag, int from) {
-    return tag == CookTimeline.ALONE ? tag : tag + Math.floorMod(from, MOMENTS) * DOORS;
   }
 
   private static int tag(HandsNeed need, int door) {
@@ -217,17 +212,19 @@ public final class Crew {
     return blocker;
   }
 
+  /** A point to come back to. */
   int[] marks() {
-    int[] marks = new int[timelines.length];
-    for (int i = 0; i < marks.length; i++) {
-      marks[i] = timelines[i].mark();
+    int[] marks = Arrays.copyOf(busy, 2 * busy.length);
+    for (int i = 0; i < timelines.length; i++) {
+      marks[busy.length + i] = timelines[i].mark();
     }
     return marks;
   }
 
   void rollback(int[] marks) {
-    for (int i = 0; i < marks.length; i++) {
-      timelines[i].rollback(marks[i]);
+    System.arraycopy(marks, 0, busy, 0, busy.length);
+    for (int i = 0; i < timelines.length; i++) {
+      timelines[i].rollback(marks[busy.length + i]);
     }
   }
 

@@ -1,5 +1,6 @@
 package ovenloom.solver.place;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.solver.timeline.RackFit;
@@ -21,6 +22,7 @@ final class Tiers {
   private final int[] orderTier;
   private final int[] owners;
   private int ordered;
+  private final List<Closing> closings = new ArrayList<>();
   private int blocker = Timeline.NOBODY;
 
   /**
@@ -42,10 +44,13 @@ final class Tiers {
 
   private static final int MANY = 4096;
 
+  private record Closing(int from, int to) {}
+
   /** Takes one of them for good, over a stretch. */
   void close(int tier, int from, int to) {
     surfaces[tier].close(from, to, Timeline.HOURS);
     surfaces[tier].keep();
+    closings.add(new Closing(from, to));
   }
 
   /**
@@ -144,20 +149,32 @@ final class Tiers {
       if (room(start, start + minutes, pieces, tiers, requires) != null) {
         return start;
       }
-      int next = Timeline.NONE;
-      for (int i = 0; i < ordered; i++) {
-        if (orderFrom[i] < start + minutes && start < orderTo[i] && orderFrom[i] > next) {
-          next = orderFrom[i];
-          blocker = owners[i];
-        }
-      }
+      int next = lastMet(start, start + minutes);
       if (next == Timeline.NONE) {
         blocker = Timeline.HOURS;
         return next;
       }
-      start = Math.min(start - 1, next - minutes);
+      start = next - minutes;
     }
     return Timeline.NONE;
+  }
+
+  /** When the last that meets a stretch began, and whose it is. */
+  private int lastMet(int from, int to) {
+    int last = Timeline.NONE;
+    for (Closing closing : closings) {
+      if (closing.from < to && from < closing.to && closing.from > last) {
+        last = closing.from;
+        blocker = Timeline.HOURS;
+      }
+    }
+    for (int i = 0; i < ordered; i++) {
+      if (orderFrom[i] < to && from < orderTo[i] && orderFrom[i] > last) {
+        last = orderFrom[i];
+        blocker = owners[i];
+      }
+    }
+    return last;
   }
 
   /** Who stood in the way of the last search. */

@@ -44,29 +44,48 @@ public final class VesselPool {
 
   /**
    * The latest start, not after this one, of a run of a filling, with enough vessels that no other food is in; or NONE.
+   * Between its runs a filling keeps its vessels.
    */
   int latestStart(int notAfter, int minutes, int fill, int wanted) {
+    if (wanted > count) {
+      return Timeline.NONE;
+    }
     int mine = find(fill);
     int start = notAfter;
-    int last = NEVER;
-    while (start < last) {
-      last = start;
-      int end = mine < 0 ? start + minutes : Math.max(start + minutes, to[mine]);
-      for (int i = 0; i < fills; i++) {
-        boolean meets = from[i] < end && start < to[i];
-        if (i != mine && meets && inUse(Math.max(start, from[i]), mine) + wanted > count) {
-          start = Math.min(start - 1, from[i] - minutes);
-          end = mine < 0 ? start + minutes : Math.max(start + minutes, to[mine]);
-        }
-      }
-      if (mine >= 0 && start + minutes < from[mine] - LONG) {
+    int crowded = crowded(start, minutes, mine, wanted);
+    while (crowded != NEVER) {
+      if (mine >= 0 && crowded < to[mine]) {
         return Timeline.NONE;
       }
+      start = crowded - minutes;
+      crowded = crowded(start, minutes, mine, wanted);
     }
     return start;
   }
 
-  private static final int LONG = 14 * 24 * 60;
+  /** From when on, at the latest, others leave too few at some minute of a filling with one more run; or NEVER. */
+  private int crowded(int start, int minutes, int mine, int wanted) {
+    int low = mine < 0 ? start : Math.min(start, from[mine]);
+    int high = mine < 0 ? start + minutes : Math.max(start + minutes, to[mine]);
+    for (int i = 0; i < fills; i++) {
+      int moment = Math.max(low, from[i]);
+      if (i != mine && from[i] < high && low < to[i] && inUse(moment, mine) + wanted > count) {
+        return lastTaken(moment, mine);
+      }
+    }
+    return NEVER;
+  }
+
+  /** When the last of those in use at a moment was taken. */
+  private int lastTaken(int moment, int except) {
+    int last = Integer.MIN_VALUE;
+    for (int i = 0; i < fills; i++) {
+      if (i != except && from[i] <= moment && moment < to[i]) {
+        last = Math.max(last, from[i]);
+      }
+    }
+    return last;
+  }
 
   private int inUse(int moment, int except) {
     int all = 0;
