@@ -59,7 +59,7 @@ record Arrival(Book book, Words words, Placement run, boolean isThereAlready) {
   private String care(Need.Bake bake, String oven) {
     String done = timing().done("out") + inside(bake, oven);
     String which = hasOtherBakes() ? name() + ": " + done : Words.capital(done);
-    return which + "." + doorShut(bake);
+    return which + "." + timing().handsOn() + doorShut(bake);
   }
 
   private String inside(Need.Bake bake, String oven) {

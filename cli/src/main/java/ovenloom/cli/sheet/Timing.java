@@ -1,6 +1,5 @@
 package ovenloom.cli.sheet;
 
-import java.util.List;
 import ovenloom.model.measure.Range;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
@@ -22,16 +21,34 @@ record Timing(Clock clock, BatchStep step, Placement run) {
    * with {@code hands-on until 18:08} between the two if it begins with hands. */
   String until() {
     String until = "until " + at(run.when().to());
-    List<Need.Hands> hands = step.step().hands();
-    if (hands.stream().anyMatch(each -> each.moment() instanceof Need.Moment.Throughout)) {
+    if (isThroughout()) {
       return length().written() + ", " + until;
     }
-    String first = hands.stream()
-        .map(each -> each.moment() instanceof Need.Moment.First(int minutes)
-            ? ", hands-on until " + at(run.when().from() + minutes) : "")
-        .reduce("", String::concat);
+    int free = free();
+    String first = free == run.when().from() ? "" : ", hands-on until " + at(free);
     String look = look() == run.when().to() ? "" : ", look from " + at(look());
     return until + first + look;
+  }
+
+  /** {@code Hands-on until 18:08.} where a bake begins with hands, or has them all the while; else nothing. */
+  String handsOn() {
+    int free = isThroughout() ? run.when().to() : free();
+    return free == run.when().from() ? "" : " Hands-on until " + at(free) + ".";
+  }
+
+  private boolean isThroughout() {
+    return step.step().hands().stream().anyMatch(each -> each.moment() instanceof Need.Moment.Throughout);
+  }
+
+  /** The minute at which the hands that the step begins with are free. */
+  private int free() {
+    return run.when().from()
+        + step.step()
+            .hands()
+            .stream()
+            .mapToInt(each -> each.moment() instanceof Need.Moment.First(int minutes) ? minutes : 0)
+            .max()
+            .orElse(0);
   }
 
   /** The minute from which it may be done: written and booked minutes stretch alike. */

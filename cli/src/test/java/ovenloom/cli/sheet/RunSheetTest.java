@@ -325,6 +325,22 @@ class RunSheetTest {
   }
 
   @Test
+  void hands_on_a_bake_from_its_beginning_are_told() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Flatbread
+            steps: [{do: bake, takes: 20 min, in: dish, bake: {at: 180 C}, hands: throughout}]
+          - dish: Nuts
+            steps: [{do: toast, takes: 12 min, in: dish, bake: {at: 180 C}, hands: {first: 4 min}}]
+        """).run("Flatbread/bake", at("18:00")).run("Nuts/toast", at("18:40")).plan());
+
+    assertThat(lines).anyMatch(line -> line.startsWith("18:00 | Flatbread | Into the oven")
+        && line.endsWith("Hands-on until 18:20."));
+    assertThat(lines).anyMatch(line -> line.startsWith("18:40 | Nuts | Into the oven")
+        && line.endsWith("Hands-on until 18:44."));
+  }
+
+  @Test
   void hands_at_the_beginning_and_at_the_end_of_a_run_are_told() {
     var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
         dishes:
