@@ -161,6 +161,13 @@ class CountTimelineTest {
   }
 
   @Test
+  void outside_the_calendar_there_is_none() {
+    assertThat(mixers.freeOver(-120, 600)).isEqualTo(2);
+    assertThat(mixers.freeOver(-121, 0)).isZero();
+    assertThat(mixers.freeOver(0, 601)).isZero();
+  }
+
+  @Test
   void more_taken_than_there_is_shows_as_less_than_nothing() {
     mixers.take(100, 130, 3, SOUP);
 
