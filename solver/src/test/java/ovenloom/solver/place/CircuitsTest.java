@@ -14,7 +14,7 @@ import ovenloom.model.kitchen.Warmth;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Event;
 
-/** A ring on which an oven of 3 kW, a plate of 2 kW and a mixer of 2.5 kW hang, and a blender on none. */
+/** A ring on which an oven of 3 kW, a plate of 2 kW and a mixer of 2.5 kW hang, and a blender and a stove on none. */
 class CircuitsTest {
 
   private static final String KITCHEN = """
@@ -28,6 +28,8 @@ class CircuitsTest {
           - name: oven
             circuit: ring
             heating: 3 kW
+            racks: [{size: 45 x 38 cm, clear: 15 cm}]
+          - name: stove
             racks: [{size: 45 x 38 cm, clear: 15 cm}]
         burners:
           - {name: plate, size: small, power: 2 kW, circuit: ring}
@@ -56,6 +58,9 @@ class CircuitsTest {
   private static final int CREAM = 1;
   private static final int SOUP = 2;
   private static final int BREAD = 3;
+
+  private static final int OVEN = 0;
+  private static final int STOVE = 1;
 
   private static final int NOON = 720;
 
@@ -122,6 +127,7 @@ class CircuitsTest {
     sauceAtNoon(draft);
     put(draft, CREAM, NOON + 60);
     put(draft, SOUP, NOON);
+    breadAtNoon(draft, STOVE);
 
     assertThat(shortfall(draft)).isZero();
   }
@@ -139,7 +145,7 @@ class CircuitsTest {
   @Test
   void an_oven_draws_from_the_minute_it_is_switched_on() throws IOException {
     Draft draft = draft("5.4 kW");
-    breadAtNoon(draft);
+    breadAtNoon(draft, OVEN);
     put(draft, CREAM, NOON - preheat(draft) - 20);
     assertThat(shortfall(draft)).as("before it is warmed").isZero();
 
@@ -150,7 +156,7 @@ class CircuitsTest {
   @Test
   void an_oven_draws_until_the_bread_is_out() throws IOException {
     Draft draft = draft("5.4 kW");
-    breadAtNoon(draft);
+    breadAtNoon(draft, OVEN);
     put(draft, CREAM, NOON + 40);
     assertThat(shortfall(draft)).isZero();
 
@@ -158,10 +164,14 @@ class CircuitsTest {
     assertThat(shortfall(draft)).isEqualTo(BROKEN + 1);
   }
 
-  private static void breadAtNoon(Draft draft) {
+  private static void breadAtNoon(Draft draft, int oven) {
     Runs runs = draft.runs();
     put(draft, BREAD, NOON);
-    draft.choice[BREAD] = new BakeChoices(runs.event()).of(runs.runs().get(BREAD)).getFirst();
+    draft.choice[BREAD] = new BakeChoices(runs.event()).of(runs.runs().get(BREAD))
+        .stream()
+        .filter(choice -> choice.oven() == oven)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static int preheat(Draft draft) {

@@ -130,6 +130,29 @@ class FreeHandsTest {
   }
 
   @Test
+  void what_was_done_before_stays_when_the_rest_is_given_back() {
+    take(both, 100, aRun(PEELING, work(0, 30, 0, 2, null)), 30);
+    int[] before = both.marks();
+    take(both, 200, aRun(CARVING, work(0, 30, 0, 2, null)), 30);
+
+    both.rollback(before);
+
+    assertThat(both.latestStart(210, aRun(ROLLS, work(0, 10, 0, 2, null)), 10, OVEN)).isEqualTo(210);
+    assertThat(both.latestStart(130, aRun(ROLLS, work(0, 10, 0, 2, null)), 10, OVEN)).isEqualTo(130);
+    assertThat(both.latestStart(129, aRun(ROLLS, work(0, 10, 0, 2, null)), 10, OVEN))
+        .isEqualTo(Timeline.NONE);
+  }
+
+  @Test
+  void whoever_has_the_door_open_sees_to_it_even_if_another_did_less() {
+    cooks(both, 100, work(0, 30), OVEN);
+    assertThat(cooks(both, 160, load(1), OVEN)).containsExactly(TOM);
+    cooks(both, 200, work(0, 30, 0, 1, null), OVEN);
+
+    assertThat(cooks(both, 160, load(1), OVEN)).containsExactly(TOM);
+  }
+
+  @Test
   void the_roast_comes_out_and_the_rolls_go_in_by_the_same_hands() {
     take(both, 100, aRun(PEELING, unload(2)), 62);
 
