@@ -6,6 +6,9 @@ package ovenloom.solver.timeline;
  */
 public final class Bake {
 
+  /** The first openings of each: as it goes in, as it comes out. */
+  static final int IN_AND_OUT = 2;
+
   private final int[] from;
   private final int[] setting;
   private final int minutes;
@@ -51,13 +54,13 @@ public final class Bake {
     this.shut = Math.min(shut, minutes - load - unload);
     this.tags = tags;
     this.avoids = avoids;
-    opensAt = new int[middleAt.length + 2];
-    opensFor = new int[middleAt.length + 2];
+    opensAt = new int[IN_AND_OUT + middleAt.length];
+    opensFor = new int[IN_AND_OUT + middleAt.length];
     opensFor[0] = load;
     opensAt[1] = minutes - unload;
     opensFor[1] = unload;
-    System.arraycopy(middleAt, 0, opensAt, 2, middleAt.length);
-    System.arraycopy(middleFor, 0, opensFor, 2, middleFor.length);
+    System.arraycopy(middleAt, 0, opensAt, IN_AND_OUT, middleAt.length);
+    System.arraycopy(middleFor, 0, opensFor, IN_AND_OUT, middleFor.length);
   }
 
   /** All its minutes. */

@@ -1,6 +1,9 @@
 package ovenloom.solver.timeline;
 
-/** An oven's door: who opens it when, and over which bake it must stay shut. */
+/**
+ * An oven's door: who opens it when, and over which bake it must stay shut. What is put in or taken out at one minute
+ * shares an opening; a moment in the middle of a bake has one of its own, for it may yet slip.
+ */
 final class OvenDoor {
 
   /** Openings by others that the minutes of a bake have room for. */
@@ -41,7 +44,7 @@ final class OvenDoor {
     return Timeline.NOBODY;
   }
 
-  /** How often all but one open the door in a stretch; what starts at one minute is one opening. */
+  /** How often all but one open the door in a stretch. */
   private int openings(int low, int high, int except) {
     int seen = 0;
     for (int i = 0; i < inside.count; i++) {
@@ -56,9 +59,9 @@ final class OvenDoor {
     int seen = 0;
     for (int opening = 0; opening < it.openings(); opening++) {
       int at = its + it.opensAt(opening);
-      if (it.opensWithin(its, opening, low, high)
-          && !isOpened(its, it, opening, at, low, high)
-          && !isOpenAnyway(at, low, high, before, except)) {
+      boolean open = opening < Bake.IN_AND_OUT
+          && (isOpened(its, it, opening, at, low, high) || isOpenAnyway(at, low, high, before, except));
+      if (!open && it.opensWithin(its, opening, low, high)) {
         seen++;
       }
     }
@@ -68,7 +71,7 @@ final class OvenDoor {
   private boolean isOpenAnyway(int at, int low, int high, int before, int except) {
     for (int i = 0; i < before; i++) {
       Bake it = inside.bake[i];
-      if (i != except && isOpened(inside.start[i], it, it.openings(), at, low, high)) {
+      if (i != except && isOpened(inside.start[i], it, Bake.IN_AND_OUT, at, low, high)) {
         return true;
       }
     }

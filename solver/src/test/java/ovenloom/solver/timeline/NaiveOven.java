@@ -140,7 +140,8 @@ final class NaiveOven {
     int low = bake.start + bake.bake.load();
     int high = bake.end() - bake.bake.unload();
     int shut = Math.min(high, bake.start + bake.bake.shutTo());
-    TreeMap<Integer, Integer> openings = new TreeMap<>();
+    TreeMap<Integer, Integer> inAndOut = new TreeMap<>();
+    List<int[]> openings = new ArrayList<>();
     for (Taken other : all) {
       for (int i = 0; !other.equals(bake) && i < other.bake.openings(); i++) {
         int at = other.start + other.bake.opensAt(i);
@@ -148,16 +149,16 @@ final class NaiveOven {
         while (other.bake.opensWithin(other.start, i, until, until + 1)) {
           until++;
         }
-        openings.merge(at, until, Math::max);
+        if (i < Bake.IN_AND_OUT) {
+          inAndOut.merge(at, until, Math::max);
+        } else {
+          openings.add(new int[]{at, until});
+        }
       }
     }
-    long seen = openings.entrySet()
-        .stream()
-        .filter(each -> low < high && each.getKey() < high && low < each.getValue())
-        .count();
-    boolean opened = openings.entrySet()
-        .stream()
-        .anyMatch(each -> low < shut && each.getKey() < shut && low < each.getValue());
+    inAndOut.forEach((at, until) -> openings.add(new int[]{at, until}));
+    long seen = openings.stream().filter(each -> low < high && each[0] < high && low < each[1]).count();
+    boolean opened = openings.stream().anyMatch(each -> low < shut && each[0] < shut && low < each[1]);
     return seen <= 2 && !opened;
   }
 }
