@@ -61,7 +61,7 @@ public final class Decoder {
 
   /** How many ways there are to bake a run; 0 for one that is no bake. */
   public int choicesOf(int run) {
-    return fitting.choices(run).size();
+    return fitting.waysToBake(runs.runs().get(run));
   }
 
   /**

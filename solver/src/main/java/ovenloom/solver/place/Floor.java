@@ -2,6 +2,7 @@ package ovenloom.solver.place;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Availability;
@@ -63,6 +64,11 @@ final class Floor {
         vessels[i] = new VesselPool(i, least(vessel), vessel.wash(), fills.size(), crew);
       }
     }
+  }
+
+  /** The vessels of a filling of which there are too few. */
+  VesselPool pool(Fill fill) {
+    return Objects.requireNonNull(vessels[fill.vessel()]);
   }
 
   private static int least(Vessel vessel) {

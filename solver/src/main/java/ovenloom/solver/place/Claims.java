@@ -1,0 +1,190 @@
+package ovenloom.solver.place;
+
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import ovenloom.solver.timeline.Timeline;
+
+/** Takes for a run what it needs, at a start where there is room. */
+final class Claims {
+
+  private final Runs runs;
+  private final Floor floor;
+  private final Draft draft;
+  private final Wants wants;
+
+  Claims(Runs runs, Floor floor, Draft draft, Wants wants) {
+    this.runs = runs;
+    this.floor = floor;
+    this.draft = draft;
+    this.wants = wants;
+  }
+
+  /** Takes all for a run from its start on, or nothing if hands or vessels are short after all. */
+  boolean take(Run run, @Nullable BakeChoice choice, int start) {
+    boolean room = takePeopleAndVessels(run, choice, start);
+    if (room) {
+      takePlaces(run, choice, start);
+    }
+    return room;
+  }
+
+  /** Takes place and vessels of a run from sooner on than its start was, or nothing if there is no room. */
+  boolean takeSooner(Run run, int start) {
+    int was = draft.start[run.index()];
+    boolean room = hasPlaceFrom(run, start, was) && takeVesselsFrom(run, start);
+    if (room) {
+      takePlaceFrom(run, start, was);
+    }
+    return room;
+  }
+
+  /** Hands first, so that no wash is put where the run itself needs them. */
+  private boolean takePeopleAndVessels(Run run, @Nullable BakeChoice choice, int start) {
+    int[] cooks = floor.crew.marks();
+    boolean room = takeHands(run, choice, start) && takeVessels(run, start, start + run.minutes());
+    if (!room) {
+      floor.crew.rollback(cooks);
+    }
+    return room;
+  }
+
+  /** Takes all its vessels or none; washes that were put in are the crew's to roll back. */
+  private boolean takeVessels(Run run, int start, int end) {
+    List<Wants.Filling> all = wants.fillings(run);
+    List<VesselPool.State> states = all.stream().map(each -> floor.pool(each.fill()).state()).toList();
+    for (Wants.Filling filling : all) {
+      Fill fill = filling.fill();
+      int last = Math.max(end, lastEnd(fill));
+      if (!floor.pool(fill).take(filling.number(), fill.count(), start, last)) {
+        for (int i = 0; i < all.size(); i++) {
+          floor.pool(all.get(i).fill()).back(states.get(i));
+        }
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private int lastEnd(Fill fill) {
+    if (fill.endOfService() != Fill.EMPTIED) {
+      return fill.endOfService();
+    }
+    int last = Timeline.NONE;
+    for (int user : fill.users()) {
+      last = draft.placed[user] ? Math.max(last, draft.end[user]) : last;
+    }
+    return last;
+  }
+
+  private boolean takeHands(Run run, @Nullable BakeChoice choice, int start) {
+    Crew.Taken[] taken = new Crew.Taken[run.hands().size()];
+    int door = choice == null ? 0 : choice.oven();
+    for (int i = 0; i < taken.length; i++) {
+      Crew.Taken hands = floor.crew.take(start, run, run.hands().get(i), run.minutes(), door);
+      if (hands == null) {
+        return false;
+      }
+      taken[i] = hands;
+    }
+    draft.hands[run.index()] = taken;
+    return true;
+  }
+
+  private void takePlaces(Run run, @Nullable BakeChoice choice, int start) {
+    int i = run.index();
+    int end = start + run.minutes();
+    draft.start[i] = start;
+    draft.end[i] = end;
+    draft.choice[i] = choice;
+    if (run.footing().onTheWorktop() && !run.pieces().isEmpty()) {
+      floor.landing.take(start, end, run.pieces().size(), i);
+    }
+    for (int appliance : wants.appliances(run)) {
+      floor.appliances[appliance].take(start, end, 1, i);
+    }
+    if (run.footing().onABurner()) {
+      takeBurners(run, start, end);
+    }
+    if (run.footing().onAShelf()) {
+      takeShelves(run, start, end);
+    }
+    if (choice != null) {
+      floor.dials[choice.oven()].take(start, choice.bake(), i);
+      Tiers racks = floor.racks[choice.oven()];
+      int[] found = Objects.requireNonNull(racks.room(start, end, run.pieces(), choice.racks(), 0));
+      racks.take(start, end, run.pieces(), found, 0, i);
+      draft.racks[i] = found;
+    }
+  }
+
+  private void takeBurners(Run run, int start, int end) {
+    int[] taken = new int[Math.max(1, run.pieces().size())];
+    int next = 0;
+    for (int burner : wants.burners(run)) {
+      if (next < taken.length && floor.burners[burner].fits(start, end, 1)) {
+        floor.burners[burner].take(start, end, 1, run.index());
+        taken[next++] = burner;
+      }
+    }
+    draft.burners[run.index()] = taken;
+  }
+
+  /** Rather a shelf on which the food may stay when the step is over. */
+  private void takeShelves(Run run, int start, int end) {
+    int leaves = leaves(run, end);
+    for (int to : new int[]{leaves, end}) {
+      for (int store : wants.stores(run)) {
+        List<Integer> tiers = wants.tiers(run, store);
+        int[] found = floor.stores[store].room(start, to, run.pieces(), tiers, run.requires());
+        if (found != null) {
+          found = found.length == 0 ? new int[]{tiers.getFirst()} : found;
+          floor.stores[store].take(start, end, run.pieces(), found, run.requires(), run.index());
+          draft.store[run.index()] = store;
+          draft.shelves[run.index()] = found;
+          return;
+        }
+      }
+    }
+  }
+
+  private int leaves(Run run, int end) {
+    int leaves = end;
+    for (Wait wait : runs.waits()) {
+      if (wait.run() == run.index()) {
+        for (Wait.Taker taker : wait.takers()) {
+          leaves = Math.max(leaves, taker.run() == Wait.TABLE ? taker.due() : draft.start[taker.run()]);
+        }
+      }
+    }
+    return leaves;
+  }
+
+  private boolean hasPlaceFrom(Run run, int start, int was) {
+    int[] shelves = draft.shelves[run.index()];
+    if (!run.footing().onAShelf()) {
+      return floor.landing.fits(start, was, run.pieces().size());
+    }
+    return shelves != null
+        && floor.stores[draft.store[run.index()]].hasRoom(start, was, run.pieces(), shelves, run.requires());
+  }
+
+  private boolean takeVesselsFrom(Run run, int start) {
+    int[] cooks = floor.crew.marks();
+    boolean room = takeVessels(run, start, draft.end[run.index()]);
+    if (!room) {
+      floor.crew.rollback(cooks);
+    }
+    return room;
+  }
+
+  private void takePlaceFrom(Run run, int start, int was) {
+    int[] shelves = draft.shelves[run.index()];
+    if (!run.footing().onAShelf()) {
+      floor.landing.take(start, was, run.pieces().size(), run.index());
+    } else if (shelves != null) {
+      floor.stores[draft.store[run.index()]].take(
+          start, was, run.pieces(), shelves, run.requires(), run.index());
+    }
+  }
+}

@@ -1,0 +1,145 @@
+package ovenloom.solver.place;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import ovenloom.solver.timeline.CountTimeline;
+import ovenloom.solver.timeline.Timeline;
+
+/** Finds when a run has room: asks the timelines of all it needs until they agree on a start. */
+final class Vacancy {
+
+  private final Floor floor;
+  private final Wants wants;
+  private int blocker = Timeline.NOBODY;
+
+  Vacancy(Floor floor, Wants wants) {
+    this.floor = floor;
+    this.wants = wants;
+  }
+
+  /** Who stood in the way at last. */
+  int blocker() {
+    return blocker;
+  }
+
+  /** The latest start, not after this one, at which everything the run needs is free; or NONE. */
+  int latestStart(Run run, @Nullable BakeChoice choice, int notAfter) {
+    int start = notAfter;
+    int last = Integer.MAX_VALUE;
+    blocker = Timeline.NOBODY;
+    int door = choice == null ? 0 : choice.oven();
+    while (start < last) {
+      last = start;
+      start = attended(run, start);
+      start = lower(start, floor.crew.latestStart(start, run, run.minutes(), door), floor.crew.blocker());
+      start = onPlaces(run, start);
+      start = withVessels(run, start);
+      if (choice != null && start >= floor.from) {
+        start = inOven(run, choice, start);
+      }
+      if (start < floor.from) {
+        return Timeline.NONE;
+      }
+    }
+    return start;
+  }
+
+  private int lower(int start, int found, int whose) {
+    if (found < start) {
+      blocker = whose;
+    }
+    return Math.min(start, found);
+  }
+
+  private int attended(Run run, int notAfter) {
+    int start = notAfter;
+    if (run.dish().food()) {
+      start = lower(start, floor.crew.there().latestMoment(start), Timeline.HOURS);
+      boolean moves = run.footing().cooks() || run.footing().onAMachine();
+      if (moves && start != Timeline.NONE) {
+        int end = floor.crew.there().latestMoment(start + run.minutes());
+        start = end == Timeline.NONE ? end : lower(start, end - run.minutes(), Timeline.HOURS);
+      }
+    }
+    if (run.footing().cooks() && !run.step().unattended()) {
+      start = lower(start, floor.crew.there().latestCovered(start, run.minutes()), Timeline.HOURS);
+    }
+    return start;
+  }
+
+  private int onPlaces(Run run, int notAfter) {
+    int start = notAfter;
+    int minutes = run.minutes();
+    if (start >= floor.from && run.footing().onTheWorktop() && !run.pieces().isEmpty()) {
+      start = lower(start, floor.landing.latestStart(start, minutes, run.pieces().size()),
+          floor.landing.blocker());
+    }
+    for (int appliance : wants.appliances(run)) {
+      CountTimeline machine = floor.appliances[appliance];
+      start = start < floor.from ? start
+          : lower(start, machine.latestStart(start, minutes, 1), machine.blocker());
+    }
+    if (start >= floor.from && run.footing().onABurner()) {
+      start = onBurners(run, start);
+    }
+    if (start >= floor.from && run.footing().onAShelf()) {
+      start = onShelves(run, start);
+    }
+    return start;
+  }
+
+  private int onBurners(Run run, int notAfter) {
+    int[] wide = wants.burners(run);
+    int pots = Math.max(1, run.pieces().size());
+    if (wide.length < pots) {
+      return Timeline.NONE;
+    }
+    int[] latest = new int[wide.length];
+    int whose = Timeline.NOBODY;
+    for (int i = 0; i < wide.length; i++) {
+      latest[i] = floor.burners[wide[i]].latestStart(notAfter, run.minutes(), 1);
+      whose = latest[i] < notAfter ? floor.burners[wide[i]].blocker() : whose;
+    }
+    Arrays.sort(latest);
+    return lower(notAfter, latest[latest.length - pots], whose);
+  }
+
+  private int onShelves(Run run, int notAfter) {
+    int latest = Timeline.NONE;
+    int whose = Timeline.HOURS;
+    for (int store : wants.stores(run)) {
+      Tiers tiers = floor.stores[store];
+      int start = tiers.latestStart(
+          notAfter, run.minutes(), run.pieces(), wants.tiers(run, store), run.requires(), floor.from);
+      if (start > latest) {
+        latest = start;
+        whose = tiers.blocker();
+      }
+    }
+    return lower(notAfter, latest, whose);
+  }
+
+  private int withVessels(Run run, int notAfter) {
+    int start = notAfter;
+    for (Wants.Filling filling : wants.fillings(run)) {
+      if (start >= floor.from) {
+        int found = floor.pool(filling.fill())
+            .latestStart(start, run.minutes(), filling.number(), filling.fill().count());
+        start = lower(start, found, Timeline.HOURS);
+      }
+    }
+    return start;
+  }
+
+  private int inOven(Run run, BakeChoice choice, int notAfter) {
+    int start = lower(
+        notAfter, floor.dials[choice.oven()].latestStart(notAfter, choice.bake()),
+        floor.dials[choice.oven()].blocker());
+    if (start < floor.from) {
+      return start;
+    }
+    Tiers racks = floor.racks[choice.oven()];
+    int found = racks.latestStart(start, run.minutes(), run.pieces(), choice.racks(), 0, floor.from);
+    return lower(start, found, racks.blocker());
+  }
+}

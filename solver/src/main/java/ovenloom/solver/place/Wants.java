@@ -1,0 +1,111 @@
+package ovenloom.solver.place;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.model.kitchen.Burner;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.menu.Need;
+
+/** What each run asks of the kitchen, by number: ways to bake, vessels, appliances, burners, stores. */
+final class Wants {
+
+  /**
+   * Vessels that a run is in.
+   *
+   * @param number of the filling, in the list of all
+   */
+  record Filling(int number, Fill fill) {}
+
+  private final Runs runs;
+  private final Floor floor;
+  private final List<List<BakeChoice>> bakes = new ArrayList<>();
+  private final List<List<Filling>> fillings = new ArrayList<>();
+  private final List<int[]> appliances = new ArrayList<>();
+  private final List<int[]> burners = new ArrayList<>();
+  private final List<int[]> stores = new ArrayList<>();
+  private final List<List<Integer>> downwards = new ArrayList<>();
+
+  Wants(Runs runs, Floor floor) {
+    this.runs = runs;
+    this.floor = floor;
+    BakeChoices choices = new BakeChoices(runs.event());
+    for (Run run : runs.runs()) {
+      bakes.add(choices.of(run));
+      fillings.add(fillingsOf(run));
+      appliances.add(run.step().appliances().stream().mapToInt(this::appliance).toArray());
+      burners.add(burnersOf(run));
+      Need.OnShelf shelf = run.step().shelf();
+      stores.add(shelf == null ? new int[0] : shelf.stores().stream().mapToInt(this::store).toArray());
+    }
+    for (Tiers tiers : floor.stores) {
+      List<Integer> down = new ArrayList<>();
+      for (int tier = 0; tier < tiers.size(); tier++) {
+        down.add(tier);
+      }
+      downwards.add(down);
+    }
+  }
+
+  List<BakeChoice> bakes(Run run) {
+    return bakes.get(run.index());
+  }
+
+  List<Filling> fillings(Run run) {
+    return fillings.get(run.index());
+  }
+
+  int[] appliances(Run run) {
+    return appliances.get(run.index());
+  }
+
+  /** The burners that will do, the smallest first. */
+  int[] burners(Run run) {
+    return burners.get(run.index());
+  }
+
+  int[] stores(Run run) {
+    return stores.get(run.index());
+  }
+
+  /** How food looks for a shelf of a store: raw from the bottom up, the rest from the top down. */
+  List<Integer> tiers(Run run, int store) {
+    return run.requires() > 0 ? downwards.get(store).reversed() : downwards.get(store);
+  }
+
+  private List<Filling> fillingsOf(Run run) {
+    List<Filling> found = new ArrayList<>();
+    for (int i = 0; i < runs.fillings().size(); i++) {
+      Fill fill = runs.fillings().get(i);
+      if (fill.users().contains(run.index()) && floor.vessels[fill.vessel()] != null) {
+        found.add(new Filling(i, fill));
+      }
+    }
+    return found;
+  }
+
+  private int appliance(Need.OnAppliance need) {
+    return runs.event().kitchen().appliances().indexOf(runs.event().kitchen().appliance(need.appliance()));
+  }
+
+  private int store(String name) {
+    return runs.event().kitchen().stores().indexOf(runs.event().kitchen().store(name));
+  }
+
+  private int[] burnersOf(Run run) {
+    Need.OnBurner need = run.step().burner();
+    if (need == null) {
+      return new int[0];
+    }
+    List<Burner> all = runs.event().kitchen().burners();
+    BurnerSize least = need.atLeast();
+    for (Piece piece : run.pieces()) {
+      least = piece.burner().compareTo(least) > 0 ? piece.burner() : least;
+    }
+    BurnerSize wanted = least;
+    return all.stream()
+        .filter(burner -> burner.size().compareTo(wanted) >= 0)
+        .sorted((one, other) -> one.size().compareTo(other.size()))
+        .mapToInt(all::indexOf)
+        .toArray();
+  }
+}
