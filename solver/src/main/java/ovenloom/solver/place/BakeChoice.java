@@ -15,12 +15,17 @@ import ovenloom.solver.timeline.Bake;
  * @param points what the marks cost, off those that were written
  * @param asWritten whether the marks are those nearest to what was written
  */
-record BakeChoice(
+public record BakeChoice(
     int oven, String mode, List<Setting> marks, Bake bake, List<Integer> racks, int points,
     boolean asWritten) {
 
-  BakeChoice {
+  public BakeChoice {
     marks = List.copyOf(marks);
     racks = List.copyOf(racks);
+  }
+
+  /** Whether both are in one oven, at one mark, in one mode, as they go in. */
+  public boolean goesWith(BakeChoice other) {
+    return oven == other.oven && bake.setting(0) == other.bake.setting(0);
   }
 }

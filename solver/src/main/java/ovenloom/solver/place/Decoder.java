@@ -59,24 +59,27 @@ public final class Decoder {
     return decoded;
   }
 
-  /** How many ways there are to bake a run; 0 for one that is no bake. */
-  public int choicesOf(int run) {
-    return fitting.waysToBake(runs.runs().get(run));
+  /** The ways to bake a step; none for one that is no bake. */
+  public List<BakeChoice> waysToBake(int step) {
+    return fitting.waysToBake(runs.runs().get(runs.runOf().get(step)));
   }
 
-  /**
-   * Decodes an order.
-   *
-   * @param order the runs by number, each once; earlier in it means placed earlier, and so later in the day
-   * @param earlier minutes each run is to end before it must, by run
-   * @param choice the way to bake each run, by run; below 0 leaves it to the decoder
-   */
-  public Draft decode(int[] order, int[] earlier, int[] choice) {
+  /** How many sorts of places the food of a step may wait in; 0 where it never waits. */
+  public int waysToWait(int step) {
+    int ways = 0;
+    for (int wait : waitsOf.get(runs.runOf().get(step))) {
+      ways = Math.max(ways, larder.ways(wait, step));
+    }
+    return ways;
+  }
+
+  /** The plan that follows from what was decided. */
+  public Draft decode(Decisions decisions) {
     decoded++;
     floor.clear();
     draft.clear();
-    for (int run : order) {
-      place(run, earlier, choice);
+    for (int turn = 0; turn < decisions.steps(); turn++) {
+      place(runs.runOf().get(decisions.step(turn)), decisions);
     }
     for (VesselPool pool : floor.vessels) {
       for (int i = 0; pool != null && i < pool.washes(); i++) {
@@ -90,27 +93,28 @@ public final class Decoder {
     return draft;
   }
 
-  private void place(int run, int[] earlier, int[] choice) {
+  private void place(int run, Decisions decisions) {
     if (draft.placed[run]) {
       return;
     }
     Run placing = runs.runs().get(run);
     int first = placing.step().serve() ? batchBefore(run) : nextBatch[run];
     if (first >= 0) {
-      place(first, earlier, choice);
+      place(first, decisions);
     }
     for (Tie tie : after.get(run)) {
-      place(tie.later(), earlier, choice);
+      place(tie.later(), decisions);
     }
     if (placing.step().serve()) {
       fitting.serve(placing, first < 0 ? placing.due() : draft.end[first] - placing.minutes());
     } else {
-      fitting.place(placing, latestEnd(placing) - earlier[run], choice[run]);
+      int step = placing.units().getFirst().index();
+      fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step));
     }
     draft.placed[run] = true;
     meetLinks(placing);
     for (int wait : waitsOf.get(run)) {
-      larder.keep(wait);
+      larder.keep(wait, decisions);
     }
   }
 
@@ -140,7 +144,7 @@ public final class Decoder {
     int end = draft.end[run.index()];
     for (Tie tie : after.get(run.index())) {
       if (tie.link().kind() == Link.Kind.ALONGSIDE) {
-        fallShortBy(draft.start[tie.later()] + 1 - end);
+        fallShortBy(run, draft.start[tie.later()] + 1 - end);
       } else {
         Run later = runs.runs().get(tie.later());
         if (draft.start[tie.later()] > end && later.stretches() && isFedByThisAlone(tie)) {
@@ -148,10 +152,14 @@ public final class Decoder {
         }
         Integer most = tie.link().most();
         if (most != null) {
-          fallShortBy(draft.start[tie.later()] - end - most);
+          int over = draft.start[tie.later()] - end - most;
+          if (over > 0) {
+            draft.waitsTooLong(run.index(), over);
+          }
         }
       }
       fallShortBy(
+          run,
           tie.link().kind() == Link.Kind.ALONGSIDE ? 0 : end + tie.link().least() - draft.start[tie.later()]);
     }
   }
@@ -160,9 +168,9 @@ public final class Decoder {
     return before.get(tie.later()).size() == 1;
   }
 
-  private void fallShortBy(int minutes) {
+  private void fallShortBy(Run run, int minutes) {
     if (minutes > 0) {
-      draft.fallsShort(minutes);
+      draft.fallsShort(run.index(), minutes);
     }
   }
 }

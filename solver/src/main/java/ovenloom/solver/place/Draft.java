@@ -22,6 +22,8 @@ public final class Draft {
   final Crew.Taken[][] hands;
   final List<List<WaitPart>> waits;
   final List<VesselPool.Done> washes = new ArrayList<>();
+  private final long[] shortOf;
+  private final int[] tooLong;
   private long shortfall;
 
   Draft(Runs runs) {
@@ -31,6 +33,8 @@ public final class Draft {
     end = new int[all];
     placed = new boolean[all];
     blocker = new int[all];
+    shortOf = new long[all];
+    tooLong = new int[all];
     choice = new BakeChoice[all];
     racks = new int[all][];
     burners = new int[all][];
@@ -46,12 +50,34 @@ public final class Draft {
     shortfall += BREAK + by;
   }
 
+  /** Notes that a run could not keep a rule, and by how much. */
+  void fallsShort(int run, long by) {
+    fallsShort(by);
+    shortOf[run] += BREAK + by;
+  }
+
   /** What a break costs on top of how far off it is. */
   private static final int BREAK = 30;
 
   /** 0 for a plan that keeps every rule the decoder knows; else a sum that shrinks as it gets nearer. */
   public long shortfall() {
     return shortfall;
+  }
+
+  /** Notes that a run's food waits too long for those who take it, and by how much. */
+  void waitsTooLong(int run, int by) {
+    fallsShort(run, by);
+    tooLong[run] = Math.max(tooLong[run], by);
+  }
+
+  /** Minutes that the food of a run waits too long; 0 where it keeps. */
+  public int tooLong(int run) {
+    return tooLong[run];
+  }
+
+  /** What of it is a run's. */
+  public long shortfall(int run) {
+    return shortOf[run];
   }
 
   public Runs runs() {
@@ -120,5 +146,7 @@ public final class Draft {
     }
     washes.clear();
     shortfall = 0;
+    Arrays.fill(shortOf, 0);
+    Arrays.fill(tooLong, 0);
   }
 }

@@ -30,9 +30,8 @@ final class Fitting {
     clock = runs.event().clock();
   }
 
-  /** In how many ways a run may be baked. */
-  int waysToBake(Run run) {
-    return wants.bakes(run).size();
+  List<BakeChoice> waysToBake(Run run) {
+    return wants.bakes(run);
   }
 
   /** Places a run as late as it fits with its end not after a moment. */
@@ -103,7 +102,7 @@ final class Fitting {
     draft.choice[run.index()] = choice == null && !wants.bakes(run).isEmpty()
         ? wants.bakes(run).getFirst()
         : choice;
-    draft.fallsShort(run.minutes() + Math.max(0, floor.from - start));
+    draft.fallsShort(run.index(), run.minutes() + Math.max(0, floor.from - start));
   }
 
   /** A whole step of the clock, if that fits as well and nothing is kept waiting that could not be before. */

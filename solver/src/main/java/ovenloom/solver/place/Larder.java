@@ -24,32 +24,67 @@ final class Larder {
   private final Floor floor;
   private final Draft draft;
   private final Presence there;
+  private final List<List<Spot>> spots = new ArrayList<>();
+  private final int[] stepOf;
+
+  /** A sort of place to wait in; a store's number in the kitchen's list, for a store. */
+  private record Spot(WaitPart.Kind kind, int store) {}
 
   Larder(Runs runs, Floor floor, Draft draft) {
     this.runs = runs;
     this.floor = floor;
     this.draft = draft;
     there = floor.crew.there();
+    runs.waits().forEach(wait -> spots.add(spots(wait)));
+    stepOf = runs.waits().stream().mapToInt(this::step).toArray();
+  }
+
+  private List<Spot> spots(Wait wait) {
+    List<Spot> all = new ArrayList<>(List.of(new Spot(WaitPart.Kind.COUNTER, 0)));
+    stores(wait.keeps(), true).forEach(store -> all.add(new Spot(WaitPart.Kind.STORE, store)));
+    stores(wait.keeps(), false).forEach(store -> all.add(new Spot(WaitPart.Kind.STORE, store)));
+    if (wait.keeps().burner() != null && runs.runs().get(wait.run()).footing().onABurner()) {
+      all.add(new Spot(WaitPart.Kind.BURNER, 0));
+    }
+    return all;
+  }
+
+  private int step(Wait wait) {
+    return runs.runs()
+        .get(wait.run())
+        .units()
+        .stream()
+        .filter(unit -> unit.batches().first() == wait.batches().first())
+        .findFirst()
+        .orElseThrow()
+        .index();
+  }
+
+  /** How many sorts of places there are to choose from for a wait, if it is the step's. */
+  int ways(int number, int step) {
+    return stepOf[number] == step ? spots.get(number).size() : 0;
   }
 
   /** Keeps the food of a wait from the end of its run until the last of it is taken. */
-  void keep(int number) {
+  void keep(int number, Decisions decisions) {
     Wait wait = runs.waits().get(number);
     int from = draft.end[wait.run()];
     int to = from;
     for (Wait.Taker taker : wait.takers()) {
       to = Math.max(to, taken(taker));
       if (taker.run() == Wait.TABLE && !there.openAt(taker.due())) {
-        draft.fallsShort(1);
+        draft.fallsShort(wait.run(), 1);
       }
     }
     if (to == from) {
       return;
     }
-    List<WaitPart> found = find(wait, from, to);
+    int way = decisions.stay(stepOf[number]);
+    List<WaitPart> found = way < 0 ? null : inSpot(wait, spots.get(number), way, from, to);
+    found = found == null ? find(wait, from, to) : found;
     if (found == null) {
       found = List.of(WaitPart.onTheCounter(from, to));
-      draft.fallsShort(Math.max(1, worstExcess(wait, found)));
+      draft.waitsTooLong(wait.run(), Math.max(1, worstExcess(wait, found)));
     }
     for (WaitPart part : found) {
       take(wait, part);
@@ -75,6 +110,17 @@ final class Larder {
     found = found == null ? onTheCounter(wait, from, to) : found;
     found = found == null ? inOneHotPlace(wait, from, to) : found;
     return found == null ? onItsBurners(wait, from, to) : found;
+  }
+
+  private @Nullable List<WaitPart> inSpot(Wait wait, List<Spot> all, int way, int from, int to) {
+    Spot spot = all.get(way % all.size());
+    return switch (spot.kind()) {
+      case COUNTER -> onTheCounter(wait, from, to);
+      case BURNER -> onItsBurners(wait, from, to);
+      case STORE -> runs.event().kitchen().stores().get(spot.store()).kind().isCold()
+          ? inColdPlace(wait, spot.store(), from, to)
+          : inHotPlace(wait, spot.store(), from, to);
+    };
   }
 
   private @Nullable List<WaitPart> onTheCounter(Wait wait, int from, int to) {
@@ -104,7 +150,7 @@ final class Larder {
 
   private @Nullable List<WaitPart> inOneHotPlace(Wait wait, int from, int to) {
     for (int store : stores(wait.keeps(), false)) {
-      List<WaitPart> parts = there.openAt(from) ? inStore(wait, store, from, from, to, to) : null;
+      List<WaitPart> parts = inHotPlace(wait, store, from, to);
       if (parts != null) {
         return parts;
       }
@@ -112,18 +158,25 @@ final class Larder {
     return null;
   }
 
+  private @Nullable List<WaitPart> inHotPlace(Wait wait, int store, int from, int to) {
+    return there.openAt(from) ? inStore(wait, store, from, from, to, to) : null;
+  }
+
   private @Nullable List<WaitPart> inOneColdPlace(Wait wait, int from, int to) {
-    int leaves = there.latestMoment(to);
-    int arrives = firstMoment(from);
     for (int store : stores(wait.keeps(), true)) {
-      boolean standsThere = draft.shelves[wait.run()] != null && draft.store[wait.run()] == store;
-      int moved = standsThere ? from : arrives;
-      List<WaitPart> parts = moved < leaves ? inStore(wait, store, from, moved, leaves, to) : null;
+      List<WaitPart> parts = inColdPlace(wait, store, from, to);
       if (parts != null) {
         return parts;
       }
     }
     return null;
+  }
+
+  private @Nullable List<WaitPart> inColdPlace(Wait wait, int store, int from, int to) {
+    int leaves = there.latestMoment(to);
+    boolean standsThere = draft.shelves[wait.run()] != null && draft.store[wait.run()] == store;
+    int moved = standsThere ? from : firstMoment(from);
+    return moved < leaves ? inStore(wait, store, from, moved, leaves, to) : null;
   }
 
   /** The first moment, not before this one, at which someone is there. */

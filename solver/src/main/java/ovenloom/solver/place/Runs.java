@@ -1,6 +1,7 @@
 package ovenloom.solver.place;
 
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
 import ovenloom.solver.timeline.Footprints;
@@ -33,8 +34,17 @@ public record Runs(
     fillings = List.copyOf(fillings);
   }
 
-  /** Lays an event out. */
+  /** Lays an event out, with as many batches together as may be. */
   public static Runs of(Event event) {
-    return new RunsMaker(event).runs();
+    return of(event, step -> Integer.MAX_VALUE);
+  }
+
+  /**
+   * Lays an event out.
+   *
+   * @param together how many batches share a run at most, by the index of a step's first batch in the work
+   */
+  public static Runs of(Event event, IntUnaryOperator together) {
+    return new RunsMaker(event, together).runs();
   }
 }

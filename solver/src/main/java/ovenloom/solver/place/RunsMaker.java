@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Vessel;
 import ovenloom.model.measure.Size;
@@ -29,9 +30,11 @@ final class RunsMaker {
   private final List<List<BatchStep>> groups = new ArrayList<>();
   private final int[] runOf;
   private final RawFood raw;
+  private final IntUnaryOperator together;
 
-  RunsMaker(Event event) {
+  RunsMaker(Event event, IntUnaryOperator together) {
     this.event = event;
+    this.together = together;
     work = Work.of(event);
     runOf = new int[work.steps().size()];
     raw = new RawFood(work);
@@ -44,11 +47,14 @@ final class RunsMaker {
         fillings());
   }
 
-  /** As many batches together as may be. */
   private void group() {
+    int firstBatch = 0;
     for (BatchStep unit : work.steps()) {
       List<BatchStep> last = groups.isEmpty() ? List.of() : groups.getLast();
-      if (!last.isEmpty() && sharesARun(last, unit)) {
+      boolean next = !last.isEmpty() && areOfOneStep(last.getFirst(), unit);
+      firstBatch = next ? firstBatch : unit.index();
+      int most = Math.min(unit.step().together().most(), together.applyAsInt(firstBatch));
+      if (next && last.size() < most) {
         last.add(unit);
       } else {
         groups.add(new ArrayList<>(List.of(unit)));
@@ -57,10 +63,8 @@ final class RunsMaker {
     }
   }
 
-  private static boolean sharesARun(List<BatchStep> group, BatchStep unit) {
-    BatchStep first = group.getFirst();
-    boolean same = first.step().equals(unit.step()) && first.dish().equals(unit.dish());
-    return same && group.size() < unit.step().together().most();
+  private static boolean areOfOneStep(BatchStep one, BatchStep other) {
+    return one.step().equals(other.step()) && one.dish().equals(other.dish());
   }
 
   private Run run(List<BatchStep> units) {

@@ -2,6 +2,8 @@ package ovenloom.solver.search;
 
 import java.util.Comparator;
 import java.util.List;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Run;
 import ovenloom.solver.place.Runs;
 import ovenloom.solver.place.Tie;
@@ -14,7 +16,8 @@ final class FirstOrder {
 
   private FirstOrder() {}
 
-  static List<Run> of(Runs runs) {
+  /** The steps of the work, by index. */
+  static Decisions of(Runs runs) {
     int[] latest = new int[runs.runs().size()];
     for (Run run : runs.runs().reversed()) {
       int end = run.step().serve() ? run.endOfService() : run.due();
@@ -25,9 +28,15 @@ final class FirstOrder {
       }
       latest[run.index()] = end - run.minutes();
     }
-    return runs.runs()
+    List<Integer> order = runs.runs()
         .stream()
         .sorted(Comparator.comparingInt((Run run) -> -latest[run.index()]).thenComparingInt(Run::index))
+        .flatMap(run -> run.units().stream().map(BatchStep::index))
         .toList();
+    Decisions decisions = Decisions.open(order.size());
+    for (int turn = 0; turn < order.size(); turn++) {
+      decisions.setStep(turn, order.get(turn));
+    }
+    return decisions;
   }
 }

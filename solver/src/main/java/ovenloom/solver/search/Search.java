@@ -1,7 +1,7 @@
 package ovenloom.solver.search;
 
-import ai.timefold.solver.core.api.solver.Solver;
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -11,34 +11,37 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.audit.Audit;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
 import ovenloom.solver.place.FairCopy;
-import ovenloom.solver.place.Run;
 import ovenloom.solver.place.Runs;
 
-/** Searches for a plan: one search a seed, side by side; the best of them wins, the first seed where two are as good. */
+/**
+ * Searches for a plan: one search a seed, side by side. At fixed counts of schedules all go on from near
+ * the best of them; in the end the best wins, the first seed where two are as good.
+ */
 public final class Search {
 
   private static final int MILLIS_BETWEEN_LOOKS = 100;
 
+  /** Schedules a seed from one exchange to the next. */
+  private static final long A_ROUND = 5_000;
+
   private final Runs runs;
   private final Budget budget;
-  private final List<Trial> trials;
-  private final List<Solver<Order>> solvers = new ArrayList<>();
+  private final List<Lane> lanes;
   private final long began = System.nanoTime();
 
   private Search(Event event, Budget budget) {
     runs = Runs.of(event);
     this.budget = budget;
-    trials = IntStream.range(0, budget.seeds()).mapToObj(seed -> new Trial(runs)).toList();
-    for (int i = 0; i < budget.seeds(); i++) {
-      solvers.add(Searches.with(budget, budget.seed() + i));
-    }
+    lanes = LongStream.range(0, budget.seeds())
+        .mapToObj(seed -> new Lane(runs, budget.seed() + seed))
+        .toList();
   }
 
   /**
@@ -51,48 +54,52 @@ public final class Search {
   public static Found find(
       Event event, List<Plan.Source> sources, Budget budget, Progress progress, BooleanSupplier stop) {
     Search search = new Search(event, budget);
-    search.run(progress, stop);
+    try (ExecutorService workers = Executors.newFixedThreadPool(budget.seeds())) {
+      search.run(workers, progress, stop);
+    }
     return search.found(sources);
   }
 
-  private void run(Progress progress, BooleanSupplier stop) {
-    try (ExecutorService workers = Executors.newFixedThreadPool(trials.size())) {
-      List<Future<?>> searches = new ArrayList<>();
-      for (int i = 0; i < trials.size(); i++) {
-        Trial trial = trials.get(i);
-        Solver<Order> solver = solvers.get(i);
-        searches.add(workers.submit(() -> search(trial, solver)));
-      }
-      for (Future<?> each : searches) {
-        await(each, progress, stop);
-      }
+  private void run(ExecutorService workers, Progress progress, BooleanSupplier stop) {
+    long tries = budget.tries() == null ? Long.MAX_VALUE : budget.tries();
+    boolean first = true;
+    for (long left = tries; left > 0 && (first || !isOver(stop)); left -= A_ROUND) {
+      Budget round = new Budget(left(), Math.min(left, A_ROUND), budget.seed(), budget.seeds());
+      all(workers, lane -> lane.search(round), progress, stop);
+      exchange();
+      first = false;
     }
+    all(workers, lane -> lane.trial().tidy(), progress, stop);
   }
 
-  private void search(Trial trial, Solver<Order> solver) {
-    List<Turn> turns = new ArrayList<>();
-    for (Run run : FirstOrder.of(runs)) {
-      turns.add(new Turn(run.index(), trial.waysToBake(run.index())));
-    }
-    solver.solve(new Order(trial, turns));
-    trial.tidy();
+  private boolean isOver(BooleanSupplier stop) {
+    Duration left = left();
+    return stop.getAsBoolean() || (left != null && left.isZero());
   }
 
-  private void await(Future<?> search, Progress progress, BooleanSupplier stop) {
+  private void all(
+      ExecutorService workers, java.util.function.Consumer<Lane> work, Progress progress,
+      BooleanSupplier stop) {
+    List<Future<?>> running = new ArrayList<>();
+    lanes.forEach(lane -> running.add(workers.submit(() -> work.accept(lane))));
+    running.forEach(each -> await(each, progress, stop));
+  }
+
+  private void await(Future<?> running, Progress progress, BooleanSupplier stop) {
     while (true) {
       try {
-        search.get(MILLIS_BETWEEN_LOOKS, TimeUnit.MILLISECONDS);
+        running.get(MILLIS_BETWEEN_LOOKS, TimeUnit.MILLISECONDS);
         return;
       } catch (TimeoutException notYet) {
-        if (trials.stream().allMatch(Trial::hasBest)) {
+        if (lanes.stream().map(Lane::trial).allMatch(Trial::hasBest)) {
           progress.report(best().best().score(), decoded(), left());
         }
         if (stop.getAsBoolean()) {
-          solvers.forEach(Solver::terminateEarly);
+          lanes.forEach(Lane::stop);
         }
       } catch (InterruptedException interrupted) {
         Thread.currentThread().interrupt();
-        solvers.forEach(Solver::terminateEarly);
+        lanes.forEach(Lane::stop);
         return;
       } catch (ExecutionException failed) {
         throw new IllegalStateException("the search failed", failed.getCause());
@@ -100,27 +107,33 @@ public final class Search {
     }
   }
 
+  private void exchange() {
+    Trial.Best best = best().best();
+    lanes.forEach(lane -> lane.trial().take(best));
+  }
+
   private Trial best() {
-    Trial best = trials.getFirst();
-    for (Trial trial : trials) {
-      if (trial.best().score().compareTo(best.best().score()) < 0) {
-        best = trial;
+    Trial best = lanes.getFirst().trial();
+    for (Lane lane : lanes) {
+      if (lane.trial().best().score().compareTo(best.best().score()) < 0) {
+        best = lane.trial();
       }
     }
     return best;
   }
 
   private long decoded() {
-    return trials.stream().mapToLong(Trial::decoded).sum();
+    return lanes.stream().mapToLong(lane -> lane.trial().decoded()).sum();
   }
 
+  /** In whole milliseconds. */
   private @Nullable Duration left() {
     Duration time = budget.time();
     if (time == null) {
       return null;
     }
     Duration left = time.minusNanos(System.nanoTime() - began);
-    return left.isNegative() ? Duration.ZERO : left;
+    return left.isNegative() ? Duration.ZERO : left.truncatedTo(ChronoUnit.MILLIS);
   }
 
   private Found found(List<Plan.Source> sources) {

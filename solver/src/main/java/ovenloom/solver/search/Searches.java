@@ -2,20 +2,20 @@ package ovenloom.solver.search;
 
 import ai.timefold.solver.core.api.solver.Solver;
 import ai.timefold.solver.core.api.solver.SolverFactory;
-import ai.timefold.solver.core.config.heuristic.selector.entity.EntitySelectorConfig;
-import ai.timefold.solver.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
-import ai.timefold.solver.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
-import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.ListChangeMoveSelectorConfig;
-import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.ListSwapMoveSelectorConfig;
-import ai.timefold.solver.core.config.heuristic.selector.value.ValueSelectorConfig;
 import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
 import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
 import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.PreviewFeature;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import ovenloom.solver.order.Neighbourhoods;
+import ovenloom.solver.order.Order;
+import ovenloom.solver.order.OrderCalculator;
+import ovenloom.solver.order.Queue;
+import ovenloom.solver.order.Turn;
 
-/** How Timefold is told to search: plain moves, late acceptance, no construction, for it starts from an order that decodes. */
+/** How Timefold is told to search: our own moves, late acceptance, no construction, for it starts from an order that decodes. */
 final class Searches {
 
   private static final int LATE = 100;
@@ -31,6 +31,7 @@ final class Searches {
       end = end.withMoveCountLimit(budget.tries());
     }
     SolverConfig config = new SolverConfig()
+        .withPreviewFeature(PreviewFeature.NEIGHBORHOODS)
         .withSolutionClass(Order.class)
         .withEntityClasses(Queue.class, Turn.class)
         .withEasyScoreCalculatorClass(OrderCalculator.class)
@@ -42,20 +43,10 @@ final class Searches {
   }
 
   private static LocalSearchPhaseConfig localSearch() {
-    return new LocalSearchPhaseConfig()
-        .withMoveSelectorConfig(new UnionMoveSelectorConfig()
-            .withMoveSelectors(
-                new ListChangeMoveSelectorConfig(),
-                new ListSwapMoveSelectorConfig(),
-                change("slack"),
-                change("choice")))
+    LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
         .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE))
         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
-  }
-
-  private static ChangeMoveSelectorConfig change(String variable) {
-    return new ChangeMoveSelectorConfig()
-        .withEntitySelectorConfig(new EntitySelectorConfig(Turn.class))
-        .withValueSelectorConfig(new ValueSelectorConfig(variable));
+    phase.setNeighborhoodProviderClass(Neighbourhoods.class);
+    return phase;
   }
 }

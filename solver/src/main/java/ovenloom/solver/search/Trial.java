@@ -1,14 +1,15 @@
 package ovenloom.solver.search;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.plan.Score;
-import ovenloom.solver.place.Decoder;
+import ovenloom.solver.order.Order;
+import ovenloom.solver.order.Price;
+import ovenloom.solver.order.Turn;
+import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.Runs;
-import ovenloom.solver.wish.Scorer;
 
 /**
  * Tries orders: decodes and scores each, and remembers the one that is best level by level.
@@ -17,94 +18,86 @@ import ovenloom.solver.wish.Scorer;
  * through plans that break a little, which levels held strictly apart would wall off. Belongs to one thread, but for
  * {@link #best} and {@link #decoded}.
  */
-final class Trial {
+final class Trial implements Price {
 
   private static final long A_POINT = 100_000;
   private static final long A_MINUTE_SHORT = 40 * A_POINT;
   private static final long A_MINUTE_COOLING = 5 * A_POINT;
 
-  private final Decoder decoder;
-  private final Scorer scorer;
-  private final int[] queue;
-  private final int[] earlier;
-  private final int[] choice;
-
+  private final Benches benches;
+  private final Decisions decisions;
   private final AtomicLong decoded = new AtomicLong();
   private volatile @Nullable Best best;
 
-  /** An order that was tried, and its score. */
-  record Best(List<Integer> queue, List<Integer> earlier, List<Integer> choice, Score score) {}
+  /** What was tried, and its score. */
+  record Best(Decisions decisions, Score score) {}
 
   Trial(Runs runs) {
-    decoder = new Decoder(runs);
-    scorer = new Scorer(runs);
-    int all = runs.runs().size();
-    queue = new int[all];
-    earlier = new int[all];
-    choice = new int[all];
+    benches = new Benches(runs.event());
+    decisions = Decisions.open(runs.work().steps().size());
   }
 
-  int waysToBake(int run) {
-    return decoder.choicesOf(run);
-  }
-
-  /** What an order costs. */
-  long of(Order order) {
+  @Override
+  public long of(Order order) {
     int next = 0;
     for (Turn turn : order.getQueue().getTurns()) {
-      queue[next++] = turn.getRun();
-      earlier[turn.getRun()] = turn.minutesEarlier();
-      choice[turn.getRun()] = turn.wayToBake();
+      decisions.setStep(next++, turn.getStep());
+      turn.tell(decisions);
     }
-    return cost(score());
+    return cost(tried().score());
   }
 
-  private Score score() {
-    Score score = scorer.of(decoder.decode(queue, earlier, choice));
+  /** Tries what was decided. */
+  Bench.Tried of(Decisions others) {
+    decisions.set(others);
+    return tried();
+  }
+
+  private Bench.Tried tried() {
+    Bench.Tried tried = benches.of(decisions).of(decisions);
     decoded.incrementAndGet();
     Best known = best;
-    if (known == null || score.compareTo(known.score()) < 0) {
-      best = new Best(listOf(queue), listOf(earlier), listOf(choice), score);
+    if (known == null || tried.score().compareTo(known.score()) < 0) {
+      best = new Best(decisions.copy(), tried.score());
     }
-    return score;
+    return tried;
   }
 
   /** Takes out of the best order every slack, and every choice, that does not pay. */
   void tidy() {
-    for (int run = 0; run < queue.length; run++) {
-      without(earlier, run, 0);
-      without(choice, run, -1);
+    for (int step = 0; step < decisions.steps(); step++) {
+      without(step, decisions::earlier, decisions::setEarlier, 0);
+      without(step, decisions::bake, decisions::setBake, Decisions.OPEN);
+      without(step, decisions::stay, decisions::setStay, Decisions.OPEN);
     }
   }
 
-  private void without(int[] decided, int run, int open) {
-    restore(best());
-    if (decided[run] != open) {
-      decided[run] = open;
-      keepIfNoWorse();
+  private void without(int step, IntUnaryOperator decided, IntIntConsumer decide, int open) {
+    decisions.set(best().decisions());
+    if (decided.applyAsInt(step) != open) {
+      decide.accept(step, open);
+      Score known = best().score();
+      Score score = tried().score();
+      if (score.compareTo(known) <= 0) {
+        best = new Best(decisions.copy(), score);
+      }
     }
   }
 
-  private void keepIfNoWorse() {
-    Score known = best().score();
-    Score score = score();
-    if (score.compareTo(known) == 0) {
-      best = new Best(listOf(queue), listOf(earlier), listOf(choice), score);
-    }
+  private interface IntIntConsumer {
+    void accept(int step, int value);
   }
 
-  private void restore(Best from) {
-    for (int i = 0; i < queue.length; i++) {
-      queue[i] = from.queue().get(i);
-      earlier[i] = from.earlier().get(i);
-      choice[i] = from.choice().get(i);
+  /** Goes on from what another search found, if it is better. */
+  void take(Best other) {
+    if (other.score().compareTo(best().score()) < 0) {
+      best = other;
     }
   }
 
   /** Decodes the best order once more. */
   Draft draft() {
-    restore(best());
-    return decoder.decode(queue, earlier, choice);
+    return of(best().decisions()).draft();
   }
 
   Best best() {
@@ -123,14 +116,10 @@ final class Trial {
     return decoded.get();
   }
 
-  private static long cost(Score score) {
+  static long cost(Score score) {
     return score.breaks() * A_MINUTE_SHORT
         + score.atTheTableInAll() * A_MINUTE_COOLING
         + score.wishes() * A_POINT
         + score.early();
-  }
-
-  private static List<Integer> listOf(int[] numbers) {
-    return Arrays.stream(numbers).boxed().toList();
   }
 }

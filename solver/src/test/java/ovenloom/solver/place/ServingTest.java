@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ovenloom.model.file.ProblemFile;
@@ -37,12 +36,14 @@ class ServingTest {
   @Test
   void the_first_ten_plates_go_out_first_whatever_is_thought_of_first() throws IOException {
     Runs runs = Runs.of(event());
-    int count = runs.runs().size();
-    int[] decoderChooses = IntStream.generate(() -> -1).limit(count).toArray();
+    int count = runs.work().steps().size();
 
     for (int[] order : new int[][]{range(0, count).toArray(),
         range(0, count).map(run -> count - 1 - run).toArray()}) {
-      Draft draft = new Decoder(runs).decode(order, new int[count], decoderChooses);
+      Decisions decisions = Decisions.open(count);
+      range(0, count).forEach(turn -> decisions.setStep(turn, order[turn]));
+
+      Draft draft = new Decoder(runs).decode(decisions);
 
       int seven = 19 * 60;
       assertThat(runs.runs().stream().filter(run -> run.step().serve()).map(run -> draft.start[run.index()]))

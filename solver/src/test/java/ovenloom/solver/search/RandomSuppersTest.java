@@ -23,9 +23,11 @@ import ovenloom.model.audit.score.Reckoning;
 import ovenloom.model.file.ProblemFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Decoder;
 import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.FairCopy;
@@ -50,13 +52,13 @@ class RandomSuppersTest {
   @MethodSource("seeds")
   void what_the_decoder_calls_a_plan_the_audit_does_too_and_scores_alike(long seed) throws IOException {
     Event event = supper(seed);
-    Runs runs = Runs.of(event);
+    Runs runs = Runs.of(event, step -> 1 + (int) (seed % 4));
     Decoder decoder = new Decoder(runs);
     Scorer scorer = new Scorer(runs);
     Random random = new Random(seed);
 
     for (int i = 0; i < ORDERS; i++) {
-      Draft draft = decoder.decode(order(runs, random), slack(runs, random), choices(runs, random));
+      Draft draft = decoder.decode(decisions(event, random));
       Score score = scorer.of(draft);
       Plan plan = FairCopy.of(draft, List.of(), score);
 
@@ -103,20 +105,16 @@ class RandomSuppersTest {
     throw new AssertionError("none of a hundred suppers could be");
   }
 
-  private static int[] order(Runs runs, Random random) {
-    List<Integer> order = new ArrayList<>(IntStream.range(0, runs.runs().size()).boxed().toList());
+  private static Decisions decisions(Event event, Random random) {
+    Decisions decisions = Decisions.open(Work.of(event).steps().size());
+    List<Integer> order = new ArrayList<>(IntStream.range(0, decisions.steps()).boxed().toList());
     Collections.shuffle(order, random);
-    return order.stream().mapToInt(Integer::intValue).toArray();
-  }
-
-  private static int[] slack(Runs runs, Random random) {
-    return runs.runs()
-        .stream()
-        .mapToInt(run -> random.nextInt(12) == 0 ? 5 * random.nextInt(40) : 0)
-        .toArray();
-  }
-
-  private static int[] choices(Runs runs, Random random) {
-    return runs.runs().stream().mapToInt(run -> random.nextInt(8) == 0 ? random.nextInt(6) : -1).toArray();
+    for (int step = 0; step < decisions.steps(); step++) {
+      decisions.setStep(step, order.get(step));
+      decisions.setEarlier(step, random.nextInt(12) == 0 ? 5 * random.nextInt(40) : 0);
+      decisions.setBake(step, random.nextInt(8) == 0 ? random.nextInt(6) : Decisions.OPEN);
+      decisions.setStay(step, random.nextInt(6) == 0 ? random.nextInt(4) : Decisions.OPEN);
+    }
+    return decisions;
   }
 }

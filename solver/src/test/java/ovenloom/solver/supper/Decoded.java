@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import ovenloom.model.audit.Audit;
@@ -15,6 +15,8 @@ import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Wish;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.place.BakeChoice;
+import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Decoder;
 import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.FairCopy;
@@ -31,18 +33,13 @@ public final class Decoded {
   private final Event event;
   private final Runs runs;
   private final Decoder decoder;
-  private final int[] order;
-  private final int[] earlier;
-  private final int[] way;
+  private final Decisions decisions;
 
   private Decoded(Event event) {
     this.event = event;
     runs = Runs.of(event);
     decoder = new Decoder(runs);
-    order = IntStream.range(0, runs.runs().size()).toArray();
-    earlier = new int[order.length];
-    way = new int[order.length];
-    Arrays.fill(way, -1);
+    decisions = Decisions.open(runs.work().steps().size());
   }
 
   public static Decoded of(Path folder, String text) throws IOException {
@@ -51,16 +48,20 @@ public final class Decoded {
 
   /** Lets a step end some minutes before it must. */
   public Decoded earlier(String step, int minutes) {
-    runsOf(step).forEach(run -> earlier[run] = minutes);
+    runsOf(step).forEach(run -> decisions.setEarlier(first(run), minutes));
     return this;
   }
 
   /** Places a step before all others, but for those that follow it. */
   public Decoded first(String step) {
-    List<Integer> first = runsOf(step);
-    List<Integer> rest = IntStream.of(order).filter(run -> !first.contains(run)).boxed().toList();
-    for (int i = 0; i < order.length; i++) {
-      order[i] = i < first.size() ? first.get(i) : rest.get(i - first.size());
+    List<Integer> first = runsOf(step).stream().map(this::first).toList();
+    List<Integer> all = new ArrayList<>(first);
+    IntStream.range(0, decisions.steps())
+        .map(decisions::step)
+        .filter(each -> !first.contains(each))
+        .forEach(all::add);
+    for (int turn = 0; turn < all.size(); turn++) {
+      decisions.setStep(turn, all.get(turn));
     }
     return this;
   }
@@ -68,17 +69,23 @@ public final class Decoded {
   /** Bakes a step at a mark, in a mode. */
   public Decoded bakedAt(String step, Setting mark, String mode) {
     for (int run : runsOf(step)) {
-      int ways = decoder.choicesOf(run);
-      for (way[run] = 0; way[run] < ways && !isBakedAt(run, mark, mode); way[run]++) {}
-      assertThat(way[run]).as("%s at %s, %s", step, mark, mode).isLessThan(ways);
+      List<BakeChoice> ways = decoder.waysToBake(first(run));
+      int way = 0;
+      while (way < ways.size() && !isAt(ways.get(way), mark, mode)) {
+        way++;
+      }
+      assertThat(way).as("%s at %s, %s", step, mark, mode).isLessThan(ways.size());
+      decisions.setBake(first(run), way);
     }
     return this;
   }
 
-  private boolean isBakedAt(int number, Setting mark, String mode) {
-    Run run = runs.runs().get(number);
-    var baking = plan().placement(run.dish().name(), run.step().name(), run.batches().first()).baking();
-    return baking != null && baking.mode().equals(mode) && baking.stages().getFirst().mark().equals(mark);
+  private static boolean isAt(BakeChoice way, Setting mark, String mode) {
+    return way.mode().equals(mode) && way.marks().getFirst().equals(mark);
+  }
+
+  private int first(int run) {
+    return runs.runs().get(run).units().getFirst().index();
   }
 
   private List<Integer> runsOf(String step) {
@@ -96,7 +103,7 @@ public final class Decoded {
   }
 
   public Draft draft() {
-    return decoder.decode(order, earlier, way);
+    return decoder.decode(decisions);
   }
 
   /** As a plan, whether or not it breaks a rule. */

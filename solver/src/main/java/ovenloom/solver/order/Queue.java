@@ -1,4 +1,4 @@
-package ovenloom.solver.search;
+package ovenloom.solver.order;
 
 import ai.timefold.solver.core.api.domain.common.PlanningId;
 import ai.timefold.solver.core.api.domain.entity.PlanningEntity;

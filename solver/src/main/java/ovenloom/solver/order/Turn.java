@@ -1,0 +1,145 @@
+package ovenloom.solver.order;
+
+import ai.timefold.solver.core.api.domain.common.PlanningId;
+import ai.timefold.solver.core.api.domain.entity.PlanningEntity;
+import ai.timefold.solver.core.api.domain.valuerange.ValueRange;
+import ai.timefold.solver.core.api.domain.valuerange.ValueRangeFactory;
+import ai.timefold.solver.core.api.domain.valuerange.ValueRangeProvider;
+import ai.timefold.solver.core.api.domain.variable.PlanningVariable;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import ovenloom.solver.place.Decisions;
+
+/** A step's turn in the order, and what is decided for it. */
+@PlanningEntity
+public class Turn {
+
+  /** Two weeks. */
+  public static final int MOST_MINUTES_EARLIER = 14 * 24 * 60;
+
+  private int step;
+  private int waysToBake;
+  private int waysToWait;
+  private int mostTogether;
+  private @Nullable Integer earlier = 0;
+  private @Nullable Integer bake = Decisions.OPEN;
+  private @Nullable Integer stay = Decisions.OPEN;
+  private @Nullable Integer together;
+
+  /** For Timefold. */
+  public Turn() {}
+
+  /**
+   * A turn with everything left to the decoder, and as many batches together as may be.
+   *
+   * @param step its index in the work
+   * @param waysToBake how many there are
+   * @param waysToWait how many sorts of places its food may wait in
+   * @param mostTogether batches that may share a run of it, if it is the first of them; else 1
+   */
+  public Turn(int step, int waysToBake, int waysToWait, int mostTogether) {
+    this.step = step;
+    this.waysToBake = waysToBake;
+    this.waysToWait = waysToWait;
+    this.mostTogether = mostTogether;
+    together = mostTogether;
+  }
+
+  @PlanningId
+  public int getStep() {
+    return step;
+  }
+
+  int waysToBake() {
+    return waysToBake;
+  }
+
+  int waysToWait() {
+    return waysToWait;
+  }
+
+  int mostTogether() {
+    return mostTogether;
+  }
+
+  @ValueRangeProvider(id = "minutes earlier")
+  public ValueRange<Integer> getMinutesEarlier() {
+    return ValueRangeFactory.createIntValueRange(0, MOST_MINUTES_EARLIER + 1);
+  }
+
+  @ValueRangeProvider(id = "ways to bake")
+  public ValueRange<Integer> getWaysToBake() {
+    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, waysToBake);
+  }
+
+  @ValueRangeProvider(id = "ways to wait")
+  public ValueRange<Integer> getWaysToWait() {
+    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, waysToWait);
+  }
+
+  @ValueRangeProvider(id = "batches together")
+  public ValueRange<Integer> getBatchesTogether() {
+    return ValueRangeFactory.createIntValueRange(1, mostTogether + 1);
+  }
+
+  /** Minutes it ends before it must. */
+  @PlanningVariable(valueRangeProviderRefs = "minutes earlier")
+  public @Nullable Integer getEarlier() {
+    return earlier;
+  }
+
+  public void setEarlier(@Nullable Integer earlier) {
+    this.earlier = earlier;
+  }
+
+  /** Which way to bake it. */
+  @PlanningVariable(valueRangeProviderRefs = "ways to bake")
+  public @Nullable Integer getBake() {
+    return bake;
+  }
+
+  public void setBake(@Nullable Integer bake) {
+    this.bake = bake;
+  }
+
+  /** In which sort of place its food waits. */
+  @PlanningVariable(valueRangeProviderRefs = "ways to wait")
+  public @Nullable Integer getStay() {
+    return stay;
+  }
+
+  public void setStay(@Nullable Integer stay) {
+    this.stay = stay;
+  }
+
+  /** How many batches share a run of it at most. */
+  @PlanningVariable(valueRangeProviderRefs = "batches together")
+  public @Nullable Integer getTogether() {
+    return together;
+  }
+
+  public void setTogether(@Nullable Integer together) {
+    this.together = together;
+  }
+
+  /** Decides for a step what decisions say. */
+  public void set(Decisions decisions) {
+    earlier = decisions.earlier(step);
+    bake = decisions.bake(step);
+    stay = decisions.stay(step);
+    together = Math.min(decisions.together(step), mostTogether);
+  }
+
+  /** Says what it decides for its step. */
+  public void tell(Decisions decisions) {
+    decisions.setEarlier(step, Objects.requireNonNull(earlier));
+    decisions.setBake(step, Objects.requireNonNull(bake));
+    decisions.setStay(step, Objects.requireNonNull(stay));
+    decisions.setTogether(step, Objects.requireNonNull(together));
+  }
+
+  @Override
+  public String toString() {
+    return "turn of step " + step;
+  }
+}

@@ -1,0 +1,28 @@
+package ovenloom.solver.search;
+
+import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Decisions;
+import ovenloom.solver.place.Decoder;
+import ovenloom.solver.place.Draft;
+import ovenloom.solver.place.Runs;
+import ovenloom.solver.wish.Scorer;
+
+/** A decoder and a scorer, for one way in which batches share runs. */
+final class Bench {
+
+  private final Decoder decoder;
+  private final Scorer scorer;
+
+  /** What became of decisions; the draft is good until the bench is used again. */
+  record Tried(Draft draft, Score score) {}
+
+  Bench(Runs runs) {
+    decoder = new Decoder(runs);
+    scorer = new Scorer(runs);
+  }
+
+  Tried of(Decisions decisions) {
+    Draft draft = decoder.decode(decisions);
+    return new Tried(draft, scorer.of(draft));
+  }
+}

@@ -1,0 +1,75 @@
+package ovenloom.solver.search;
+
+import ai.timefold.solver.core.api.solver.Solver;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import ovenloom.solver.order.Meeting;
+import ovenloom.solver.order.Order;
+import ovenloom.solver.order.Turn;
+import ovenloom.solver.place.Decisions;
+import ovenloom.solver.place.Runs;
+
+/** The search of one seed. Belongs to one thread at a time, but for {@link #stop}. */
+final class Lane {
+
+  /** Tries of a round that may go into hearing pleas, while there is no plan. */
+  private static final int PLEAS = 100;
+
+  /** Keeps the seeds of one round apart from those of the next. */
+  private static final int ROUND = 1_000;
+
+  private final Runs runs;
+  private final long seed;
+  private final Turns turns;
+  private final List<Meeting> meetings;
+  private final Trial trial;
+  private int round;
+  private volatile @Nullable Solver<Order> solver;
+  private volatile boolean stopped;
+
+  Lane(Runs runs, long seed) {
+    this.runs = runs;
+    this.seed = seed;
+    turns = new Turns(runs);
+    meetings = turns.meetings();
+    trial = new Trial(runs);
+  }
+
+  Trial trial() {
+    return trial;
+  }
+
+  /** Searches on from near the best so far, until the budget of the round is spent or somebody says stop. */
+  void search(Budget budget) {
+    Solver<Order> next = Searches.with(budget, seed + (long) round * ROUND);
+    solver = next;
+    if (!stopped) {
+      next.solve(new Order(trial, start(), runs.event().clock(), meetings));
+    }
+    round++;
+  }
+
+  private List<Turn> start() {
+    Random lot = new Random(seed + (long) round * ROUND);
+    Decisions from = trial.hasBest() ? Shake.of(trial.best().decisions(), lot) : FirstOrder.of(runs);
+    if (!trial.hasBest() || trial.best().score().breaks() > 0) {
+      from = new Pleas(trial, lot, runs.event().clock()).hear(from, PLEAS);
+    }
+    List<Turn> open = turns.open();
+    for (Turn turn : open) {
+      turn.set(from);
+    }
+    return new ArrayList<>(IntStream.range(0, from.steps()).map(from::step).mapToObj(open::get).toList());
+  }
+
+  void stop() {
+    stopped = true;
+    Solver<Order> running = solver;
+    if (running != null) {
+      running.terminateEarly();
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package ovenloom.solver.order;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ai.timefold.solver.core.preview.api.domain.metamodel.PlanningListVariableMetaModel;
+import ai.timefold.solver.core.preview.api.domain.metamodel.PlanningSolutionMetaModel;
+import ai.timefold.solver.core.preview.api.domain.metamodel.PlanningVariableMetaModel;
+import ai.timefold.solver.core.preview.api.move.Move;
+import ai.timefold.solver.core.preview.api.move.test.MoveTester;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import ovenloom.solver.place.Decisions;
+
+class MovesTest {
+
+  private static final int STEPS = 5;
+
+  private final PlanningSolutionMetaModel<Order> model = PlanningSolutionMetaModel
+      .of(Order.class, Queue.class, Turn.class);
+  private final PlanningListVariableMetaModel<Order, Queue, Turn> queue = model.genuineEntity(Queue.class)
+      .listVariable("turns", Turn.class);
+  private final List<Turn> turns = IntStream.range(0, STEPS)
+      .mapToObj(step -> new Turn(step, 3, 2, 4))
+      .toList();
+  private final Order order = new Order(any -> 0, turns, 5, List.of());
+
+  @ParameterizedTest
+  @CsvSource({"1, 2, 0 2 3 1 4", "3, -2, 0 3 1 2 4", "4, -4, 4 0 1 2 3", "0, 4, 1 2 3 4 0"})
+  void a_turn_is_shifted_so_many_places(int step, int places, String expected) {
+    make(new Shift(places).of(queue, turns.get(step)));
+
+    assertThat(queued()).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 2, 0 3 1 2 4", "1, -3, 0 2 3 4 1", "2, 20, 2 0 1 3 4"})
+  void where_the_queue_ends_a_turn_is_shifted_the_other_way(int step, int places, String expected) {
+    make(new Shift(places).of(queue, turns.get(step)));
+
+    assertThat(queued()).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 15, 15", "20, -15, 5", "10, -15, 0", "10, -1000000, 0", "20160, 5, 20160"})
+  void a_wait_grows_and_shrinks_and_is_never_less_than_none(int before, int nudge, int after) {
+    PlanningVariableMetaModel<Order, Turn, Integer> earlier = model.genuineEntity(Turn.class)
+        .basicVariable("earlier", Integer.class);
+    turns.get(2).setEarlier(before);
+
+    make(new Nudge(nudge).of(earlier, turns.get(2)));
+
+    assertThat(turns.get(2).getEarlier()).isEqualTo(after);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 3, 1 2 3 0 4", "4, 1, 0 1 4 2 3", "2, 1, 0 1 2 3 4"})
+  void a_bake_that_joins_another_goes_where_that_is_and_right_after_it(int step, int other, String expected) {
+    PlanningVariableMetaModel<Order, Turn, Integer> bake = model.genuineEntity(Turn.class)
+        .basicVariable(Option.BAKE, Integer.class);
+
+    make(new Meeting(step, 2, other, 1).of(queue, bake, turns.get(step)));
+
+    assertThat(queued()).isEqualTo(expected);
+    assertThat(turns.get(step).getBake()).isEqualTo(2);
+    assertThat(turns.get(other).getBake()).isEqualTo(1);
+  }
+
+  @Test
+  void there_is_an_option_for_all_that_is_open_and_none_where_there_is_no_choice() {
+    assertThat(Option.of(new Turn(7, 2, 0, 1))).containsExactly(
+        new Option(7, Option.BAKE, Decisions.OPEN), new Option(7, Option.BAKE, 0),
+        new Option(7, Option.BAKE, 1));
+    assertThat(Option.of(new Turn(7, 1, 1, 3))).containsExactly(
+        new Option(7, Option.TOGETHER, 1), new Option(7, Option.TOGETHER, 2),
+        new Option(7, Option.TOGETHER, 3));
+  }
+
+  private void make(Move<Order> move) {
+    MoveTester.build(model).using(order).execute(move);
+  }
+
+  private String queued() {
+    return String.join(" ",
+        order.getQueue().getTurns().stream().map(turn -> "" + turn.getStep()).toList());
+  }
+}
