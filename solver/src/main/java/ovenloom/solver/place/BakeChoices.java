@@ -85,7 +85,9 @@ final class BakeChoices {
       off += Math.round(10 * dial.off(bake.stages().get(stage), mode, marks.get(stage)));
     }
     int points = (int) (off / TENTHS_OF_A_KELVIN_A_POINT);
-    return new BakeChoice(oven, mode, marks, shape(run, bake, settings), racks, points, asWritten);
+    Setting hold = event.kitchen().ovens().get(oven).hold();
+    return new BakeChoice(oven, mode, marks, shape(run, bake, settings), racks, points, asWritten,
+        new BakeChoice.Hold(hold, dial.setting(hold, mode)), 0);
   }
 
   /** A moment in the middle may open the door at any minute to which it may slip. */

@@ -2,7 +2,6 @@ package ovenloom.solver.place;
 
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import ovenloom.solver.timeline.Timeline;
 
 /** Takes for a run what it needs, at a start where there is room. */
@@ -21,10 +20,10 @@ final class Claims {
   }
 
   /** Takes all for a run from its start on, or nothing if hands or vessels are short after all. */
-  boolean take(Run run, @Nullable BakeChoice choice, int start) {
-    boolean room = takePeopleAndVessels(run, choice, start);
+  boolean take(Request request, int start) {
+    boolean room = takePeopleAndVessels(request, start);
     if (room) {
-      takePlaces(run, choice, start);
+      takePlaces(request, start);
     }
     return room;
   }
@@ -40,9 +39,10 @@ final class Claims {
   }
 
   /** Hands first, so that no wash is put where the run itself needs them. */
-  private boolean takePeopleAndVessels(Run run, @Nullable BakeChoice choice, int start) {
+  private boolean takePeopleAndVessels(Request request, int start) {
+    Run run = request.run();
     int[] cooks = floor.crew.marks();
-    boolean room = takeHands(run, choice, start) && takeVessels(run, start, start + run.minutes());
+    boolean room = takeHands(request, start) && takeVessels(run, start, start + run.minutes());
     if (!room) {
       floor.crew.rollback(cooks);
     }
@@ -77,11 +77,15 @@ final class Claims {
     return last;
   }
 
-  private boolean takeHands(Run run, @Nullable BakeChoice choice, int start) {
+  private boolean takeHands(Request request, int start) {
+    Run run = request.run();
     Crew.Taken[] taken = new Crew.Taken[run.hands().size()];
-    int door = choice == null ? 0 : choice.oven();
     for (int i = 0; i < taken.length; i++) {
-      Crew.Taken hands = floor.crew.take(start, run, run.hands().get(i), run.minutes(), door);
+      HandsNeed need = run.hands().get(i);
+      boolean later = request.stays() && need.equals(run.unloading());
+      int minutes = later ? need.minutes() : run.minutes();
+      int from = later ? request.until() - minutes : start;
+      Crew.Taken hands = floor.crew.take(from, run, need, minutes, request.door());
       if (hands == null) {
         return false;
       }
@@ -91,12 +95,12 @@ final class Claims {
     return true;
   }
 
-  private void takePlaces(Run run, @Nullable BakeChoice choice, int start) {
+  private void takePlaces(Request request, int start) {
+    Run run = request.run();
     int i = run.index();
     int end = start + run.minutes();
     draft.start[i] = start;
     draft.end[i] = end;
-    draft.choice[i] = choice;
     if (run.footing().onTheWorktop() && !run.pieces().isEmpty()) {
       floor.landing.take(start, end, run.pieces().size(), i);
     }
@@ -109,13 +113,21 @@ final class Claims {
     if (run.footing().onAShelf()) {
       takeShelves(run, start, end);
     }
-    if (choice != null) {
-      floor.dials[choice.oven()].take(start, choice.bake(), i);
-      Tiers racks = floor.racks[choice.oven()];
-      int[] found = Objects.requireNonNull(racks.room(start, end, run.pieces(), choice.racks(), 0));
-      racks.take(start, end, run.pieces(), found, 0, i);
-      draft.racks[i] = found;
+    if (request.choice() != null) {
+      takeOven(request, start);
     }
+  }
+
+  private void takeOven(Request request, int start) {
+    Run run = request.run();
+    BakeChoice choice = request.bakeFrom(start);
+    int end = request.leaves(start);
+    floor.dials[choice.oven()].take(start, choice.bake(), run.index());
+    Tiers racks = floor.racks[choice.oven()];
+    int[] found = Objects.requireNonNull(racks.room(start, end, run.pieces(), choice.racks(), 0));
+    racks.take(start, end, run.pieces(), found, 0, run.index());
+    draft.racks[run.index()] = found;
+    draft.choice[run.index()] = choice;
   }
 
   private void takeBurners(Run run, int start, int end) {

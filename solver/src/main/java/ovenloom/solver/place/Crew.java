@@ -52,11 +52,11 @@ public final class Crew {
     return there;
   }
 
-  /** The latest start of a run, not after this one, at which each of its hands is free; or NONE. */
-  int latestStart(int notAfter, Run run, int minutes, int door) {
+  /** The latest start of a run, not after this one, at which each of some hands is free; or NONE. */
+  int latestStart(int notAfter, List<HandsNeed> hands, int minutes, int door) {
     int start = notAfter;
     int whose = Timeline.NOBODY;
-    for (HandsNeed need : run.hands()) {
+    for (HandsNeed need : hands) {
       int latest = start == Timeline.NONE ? start : latestFor(start, need, minutes, door);
       whose = latest < start ? blocker : whose;
       start = latest;

@@ -109,7 +109,8 @@ public final class Decoder {
       fitting.serve(placing, first < 0 ? placing.due() : draft.end[first] - placing.minutes());
     } else {
       int step = placing.units().getFirst().index();
-      fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step));
+      int until = larder.staysInItsOvenUntil(placing, waitsOf.get(run), decisions);
+      fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step), until);
     }
     draft.placed[run] = true;
     meetLinks(placing);
@@ -147,7 +148,8 @@ public final class Decoder {
         fallShortBy(run, draft.start[tie.later()] + 1 - end);
       } else {
         Run later = runs.runs().get(tie.later());
-        if (draft.start[tie.later()] > end && later.stretches() && isFedByThisAlone(tie)) {
+        if (draft.start[tie.later()] > draft.outOfTheOven(run.index()) && later.stretches()
+            && isFedByThisAlone(tie)) {
           fitting.beginSooner(later, end + tie.link().least());
         }
         Integer most = tie.link().most();

@@ -40,8 +40,12 @@ public final class DialLog {
     return logs;
   }
 
-  /** Bakes at one mark that overlap or touch. */
-  record Block(Setting mark, String mode, int from, int to) {}
+  /**
+   * Bakes at one mark that overlap or touch.
+   *
+   * @param holds whether the first of them only waits in there
+   */
+  record Block(Setting mark, String mode, int from, int to, boolean holds) {}
 
   static List<Block> blocks(Draft draft, int oven) {
     List<Block> stages = new ArrayList<>();
@@ -50,8 +54,9 @@ public final class DialLog {
       if (choice != null && choice.oven() == oven) {
         for (int stage = 0; stage < choice.marks().size(); stage++) {
           int from = draft.start[run] + choice.bake().from(stage);
+          int to = from + choice.bake().minutes(stage);
           stages.add(
-              new Block(choice.marks().get(stage), choice.mode(), from, from + choice.bake().minutes(stage)));
+              new Block(choice.marks().get(stage), choice.mode(), from, to, stage >= choice.stages()));
         }
       }
     }
@@ -61,7 +66,7 @@ public final class DialLog {
       Block last = blocks.isEmpty() ? null : blocks.getLast();
       if (last != null && joins(last, stage)) {
         blocks.set(blocks.size() - 1,
-            new Block(last.mark(), last.mode(), last.from(), Math.max(last.to(), stage.to())));
+            new Block(last.mark(), last.mode(), last.from(), Math.max(last.to(), stage.to()), last.holds()));
       } else {
         blocks.add(stage);
       }
@@ -80,7 +85,7 @@ public final class DialLog {
       for (int i = 1; i < blocks.size(); i++) {
         Block before = blocks.get(i - 1);
         Block block = blocks.get(i);
-        boolean ofABake = before.to() == block.from();
+        boolean ofABake = before.to() == block.from() && !block.holds();
         turns += ofABake || before.mark().equals(block.mark()) ? 0 : 1;
       }
     }

@@ -92,6 +92,12 @@ public final class Draft {
     return end[run];
   }
 
+  /** When a run's food leaves the oven it was baked in. */
+  int outOfTheOven(int run) {
+    BakeChoice chosen = choice[run];
+    return end[run] + (chosen == null ? 0 : chosen.held());
+  }
+
   /** What kept a run from being later: another run's number, or one of the timelines' words for none. */
   public int blocker(int run) {
     return blocker[run];

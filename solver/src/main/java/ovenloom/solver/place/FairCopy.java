@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Kitchen;
@@ -78,12 +79,16 @@ public final class FairCopy {
         choice == null ? null : baking(run, choice),
         burners == null ? List.of() : burnerNames(burners),
         shelfPlaces(i),
-        hands(run));
+        hands(run, act -> !isHeld(run) || act != HandsOn.Act.UNLOAD));
+  }
+
+  private boolean isHeld(Run run) {
+    return draft.outOfTheOven(run.index()) > draft.end[run.index()];
   }
 
   private Baking baking(Run run, BakeChoice choice) {
     List<Baking.StageRun> stages = new ArrayList<>();
-    for (int stage = 0; stage < choice.marks().size(); stage++) {
+    for (int stage = 0; stage < choice.stages(); stage++) {
       int from = draft.start[run.index()] + choice.bake().from(stage);
       stages.add(new Baking.StageRun(
           choice.marks().get(stage), new Stretch(from, from + choice.bake().minutes(stage))));
@@ -113,13 +118,15 @@ public final class FairCopy {
         .toList();
   }
 
-  private List<HandsOn> hands(Run run) {
+  private List<HandsOn> hands(Run run, Predicate<HandsOn.Act> which) {
     Crew.Taken @Nullable [] taken = draft.hands[run.index()];
     List<HandsOn> hands = new ArrayList<>();
     for (int i = 0; taken != null && i < taken.length; i++) {
+      HandsOn.Act act = run.hands().get(i).act();
       Crew.Taken each = Objects.requireNonNull(taken[i]);
-      hands.add(
-          new HandsOn(run.hands().get(i).act(), new Stretch(each.from(), each.to()), names(each.cooks())));
+      if (which.test(act)) {
+        hands.add(new HandsOn(act, new Stretch(each.from(), each.to()), names(each.cooks())));
+      }
     }
     return hands;
   }
@@ -133,15 +140,17 @@ public final class FairCopy {
     Run run = runs.runs().get(wait.run());
     List<Stay.Part> parts = draft.parts(number)
         .stream()
-        .map(part -> new Stay.Part(where(part), new Stretch(part.from(), part.to())))
+        .map(part -> new Stay.Part(where(run, part), new Stretch(part.from(), part.to())))
         .toList();
-    return new Stay(run.dish().name(), run.step().name(), wait.batches(), parts, List.of());
+    List<HandsOn> hands = isHeld(run) ? hands(run, act -> act == HandsOn.Act.UNLOAD) : List.of();
+    return new Stay(run.dish().name(), run.step().name(), wait.batches(), parts, hands);
   }
 
-  private Where where(WaitPart part) {
+  private Where where(Run run, WaitPart part) {
     return switch (part.kind()) {
       case COUNTER -> new Where.Counter();
       case BURNER -> new Where.OnBurner(burnerNames(part.allLevels()));
+      case OVEN -> inItsOven(Objects.requireNonNull(draft.choice[run.index()]));
       case STORE -> {
         Store store = kitchen.stores().get(part.place());
         yield new Where.OnShelf(
@@ -149,6 +158,10 @@ public final class FairCopy {
             Arrays.stream(part.allLevels()).mapToObj(shelf -> store.shelves().get(shelf).name()).toList());
       }
     };
+  }
+
+  private Where inItsOven(BakeChoice choice) {
+    return new Where.InOven(kitchen.ovens().get(choice.oven()).name(), choice.hold().mark());
   }
 
   private Wash wash(VesselPool.Done wash) {

@@ -1,6 +1,7 @@
 package ovenloom.solver.place;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import ovenloom.solver.timeline.Timeline;
 
@@ -34,35 +35,53 @@ final class Fitting {
     return wants.bakes(run);
   }
 
-  /** Places a run as late as it fits with its end not after a moment. */
-  void place(Run run, int latestEnd, int wanted) {
-    int minutes = run.minutes();
-    int notAfter = latestEnd - minutes;
-    List<BakeChoice> all = wants.bakes(run);
-    @Nullable
-    BakeChoice best = null;
-    int bestStart = Timeline.NONE;
-    int bestBlocker = Timeline.NOBODY;
-    if (all.isEmpty()) {
-      bestStart = !run.footing().bakes() ? vacancy.latestStart(run, null, notAfter) : Timeline.NONE;
-      bestBlocker = vacancy.blocker();
+  /**
+   * Places a run as late as it fits with its end not after a moment.
+   *
+   * @param wanted the way to bake it, or below 0
+   * @param until when its food is to leave the oven if it stays in there, or NONE
+   */
+  void place(Run run, int latestEnd, int wanted, int until) {
+    int notAfter = latestEnd - run.minutes();
+    Found found = find(run, notAfter, wanted, until);
+    if (found.start() == Timeline.NONE && until != Timeline.NONE) {
+      found = find(run, notAfter, wanted, Timeline.NONE);
     }
+    settle(found.request(), found.start(), notAfter);
+    draft.blocker[run.index()] = found.blocker();
+  }
+
+  private record Found(Request request, int start, int blocker) {}
+
+  private Found find(Run run, int notAfter, int wanted, int until) {
+    List<BakeChoice> all = wants.bakes(run);
+    if (!run.footing().bakes()) {
+      return find(Request.of(run, null), notAfter);
+    }
+    Found best = new Found(Request.of(run, null), Timeline.NONE, Timeline.NOBODY);
     for (int i = 0; i < all.size(); i++) {
       BakeChoice choice = all.get(i);
       boolean asked = wanted < 0
           ? choice.asWritten() || floor.dials[choice.oven()].uses(choice.bake().setting(0))
           : i == wanted % all.size();
       if (asked) {
-        int start = vacancy.latestStart(run, choice, notAfter);
-        if (start != Timeline.NONE && (best == null || worth(start, choice) > worth(bestStart, best))) {
-          best = choice;
-          bestStart = start;
-          bestBlocker = vacancy.blocker();
-        }
+        Found found = find(new Request(run, choice, until), notAfter);
+        best = found.start() != Timeline.NONE && isBetter(found, best) ? found : best;
       }
     }
-    settle(run, best, bestStart, notAfter);
-    draft.blocker[run.index()] = bestBlocker;
+    return best;
+  }
+
+  private Found find(Request request, int notAfter) {
+    int start = vacancy.latestStart(request, notAfter);
+    return new Found(request, start, vacancy.blocker());
+  }
+
+  private static boolean isBetter(Found found, Found best) {
+    BakeChoice choice = best.request().choice();
+    return choice == null
+        || worth(found.start(), Objects.requireNonNull(found.request().choice())) > worth(best.start(),
+            choice);
   }
 
   private static int worth(int start, BakeChoice choice) {
@@ -72,26 +91,26 @@ final class Fitting {
   /** Serves a run as soon after its table time as it fits, and no sooner than the batch before it lets it. */
   void serve(Run run, int notBefore) {
     List<BakeChoice> all = wants.bakes(run);
-    @Nullable
-    BakeChoice choice = all.isEmpty() ? null : all.getFirst();
+    Request request = Request.of(run, all.isEmpty() ? null : all.getFirst());
     for (int start = Math.max(run.due(), notBefore); start + run.minutes() <= run.endOfService(); start++) {
-      if (vacancy.latestStart(run, choice, start) == start) {
-        settle(run, choice, start, start);
+      if (vacancy.latestStart(request, start) == start) {
+        settle(request, start, start);
         return;
       }
     }
-    settle(run, choice, Timeline.NONE, run.due());
+    settle(request, Timeline.NONE, run.due());
   }
 
-  private void settle(Run run, @Nullable BakeChoice choice, int start, int notAfter) {
-    int on = start == Timeline.NONE ? start : onTheClock(run, choice, start);
+  private void settle(Request request, int start, int notAfter) {
+    Run run = request.run();
+    int on = start == Timeline.NONE ? start : onTheClock(request, start);
     for (int tries = 0; tries < TRIES_TO_WASH && on != Timeline.NONE; tries++) {
-      if (claims.take(run, choice, on)) {
+      if (claims.take(request, on)) {
         return;
       }
-      on = run.step().serve() ? Timeline.NONE : vacancy.latestStart(run, choice, on - clock);
+      on = run.step().serve() ? Timeline.NONE : vacancy.latestStart(request, on - clock);
     }
-    force(run, choice, notAfter);
+    force(run, request.choice(), notAfter);
   }
 
   /** Nothing fits: puts it where it would like to be and takes nothing. */
@@ -106,7 +125,8 @@ final class Fitting {
   }
 
   /** A whole step of the clock, if that fits as well and nothing is kept waiting that could not be before. */
-  private int onTheClock(Run run, @Nullable BakeChoice choice, int start) {
+  private int onTheClock(Request request, int start) {
+    Run run = request.run();
     int on = Math.floorDiv(start, clock) * clock;
     if (on == start || run.step().serve()) {
       return start;
@@ -118,7 +138,7 @@ final class Fitting {
         return start;
       }
     }
-    return vacancy.latestStart(run, choice, on) == on ? on : start;
+    return vacancy.latestStart(request, on) == on ? on : start;
   }
 
   /** Lets a run that waits by itself begin sooner, as far as it may, where its place is free. */

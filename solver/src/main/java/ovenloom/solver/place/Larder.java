@@ -10,6 +10,7 @@ import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Keeps;
 import ovenloom.solver.timeline.Presence;
+import ovenloom.solver.timeline.Timeline;
 
 /** Finds where food waits: on the counter, on a shelf, in a hot place, on its burner turned low. */
 final class Larder {
@@ -46,7 +47,15 @@ final class Larder {
     if (wait.keeps().burner() != null && runs.runs().get(wait.run()).footing().onABurner()) {
       all.add(new Spot(WaitPart.Kind.BURNER, 0));
     }
+    if (staysInItsOven(wait)) {
+      all.add(new Spot(WaitPart.Kind.OVEN, 0));
+    }
     return all;
+  }
+
+  private boolean staysInItsOven(Wait wait) {
+    Run run = runs.runs().get(wait.run());
+    return wait.keeps().oven() != null && run.unloading() != null;
   }
 
   private int step(Wait wait) {
@@ -65,6 +74,29 @@ final class Larder {
     return stepOf[number] == step ? spots.get(number).size() : 0;
   }
 
+  /**
+   * Until when the food of a run is to stay in its oven, if that was decided for it; else NONE. All its batches have to be
+   * taken at one moment, for then the oven is opened.
+   */
+  int staysInItsOvenUntil(Run run, List<Integer> waits, Decisions decisions) {
+    int until = Timeline.NONE;
+    for (int number : waits) {
+      int way = decisions.stay(stepOf[waits.getFirst()]);
+      List<Spot> all = spots.get(number);
+      int to = lastTaken(runs.waits().get(number));
+      boolean decided = way >= 0 && all.get(way % all.size()).kind() == WaitPart.Kind.OVEN;
+      if (!decided || (until != Timeline.NONE && until != to)) {
+        return Timeline.NONE;
+      }
+      until = to;
+    }
+    return until;
+  }
+
+  private int lastTaken(Wait wait) {
+    return wait.takers().stream().mapToInt(this::taken).max().orElse(Timeline.NONE);
+  }
+
   /** Keeps the food of a wait from the end of its run until the last of it is taken. */
   void keep(int number, Decisions decisions) {
     Wait wait = runs.waits().get(number);
@@ -79,8 +111,10 @@ final class Larder {
     if (to == from) {
       return;
     }
+    boolean held = draft.outOfTheOven(wait.run()) > from;
     int way = decisions.stay(stepOf[number]);
-    List<WaitPart> found = way < 0 ? null : inSpot(wait, spots.get(number), way, from, to);
+    List<WaitPart> found = held ? keptInItsOven(wait, from, to) : null;
+    found = way < 0 || found != null ? found : inSpot(wait, spots.get(number), way, from, to);
     found = found == null ? find(wait, from, to) : found;
     if (found == null) {
       found = List.of(WaitPart.onTheCounter(from, to));
@@ -117,10 +151,20 @@ final class Larder {
     return switch (spot.kind()) {
       case COUNTER -> onTheCounter(wait, from, to);
       case BURNER -> onItsBurners(wait, from, to);
+      case OVEN -> null;
       case STORE -> runs.event().kitchen().stores().get(spot.store()).kind().isCold()
           ? inColdPlace(wait, spot.store(), from, to)
           : inHotPlace(wait, spot.store(), from, to);
     };
+  }
+
+  private List<WaitPart> keptInItsOven(Wait wait, int from, int to) {
+    List<WaitPart> parts = List.of(WaitPart.inItsOven(from, to));
+    int excess = worstExcess(wait, parts);
+    if (excess > 0) {
+      draft.waitsTooLong(wait.run(), excess);
+    }
+    return parts;
   }
 
   private @Nullable List<WaitPart> onTheCounter(Wait wait, int from, int to) {
@@ -282,9 +326,12 @@ final class Larder {
   }
 
   private int limit(Keeps keeps, WaitPart part) {
-    Integer limit = part.kind() == WaitPart.Kind.BURNER
-        ? keeps.burner()
-        : keeps.stores().get(runs.event().kitchen().stores().get(part.place()).name());
+    Integer limit = switch (part.kind()) {
+      case COUNTER -> keeps.counter();
+      case BURNER -> keeps.burner();
+      case OVEN -> keeps.oven();
+      case STORE -> keeps.stores().get(runs.event().kitchen().stores().get(part.place()).name());
+    };
     return limit == null ? 1 : limit;
   }
 
@@ -294,6 +341,9 @@ final class Larder {
       case COUNTER -> floor.landing.take(part.from(), part.to(), wait.pieces().size(), owner);
       case STORE -> floor.stores[part.place()].take(
           part.from(), part.to(), wait.pieces(), part.allLevels(), runs.runs().get(owner).requires(), owner);
+      case OVEN -> {
+        // The bake took it.
+      }
       case BURNER -> {
         for (int burner : part.allLevels()) {
           floor.burners[burner].take(part.from(), part.to(), 1, owner);

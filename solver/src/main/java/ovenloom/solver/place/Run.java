@@ -1,10 +1,12 @@
 package ovenloom.solver.place;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Step;
+import ovenloom.model.plan.HandsOn;
 
 /**
  * A run to be placed: a step for one batch, or for the batches that share it.
@@ -49,6 +51,17 @@ public record Run(
   /** The batches that share it. */
   public Batches batches() {
     return new Batches(units.getFirst().batches().first(), units.getLast().batches().last());
+  }
+
+  /** The hands that only take it out of the oven; null for a run that has none. */
+  @Nullable
+  HandsNeed unloading() {
+    for (HandsNeed need : hands) {
+      if (need.act() == HandsOn.Act.UNLOAD) {
+        return need;
+      }
+    }
+    return null;
   }
 
   /** Whether it may run on by itself for longer, in place: nobody's hands, no oven, no burner, no machine. */

@@ -50,7 +50,7 @@ final class Spreads {
       for (Run run : runs.runs()) {
         BakeChoice choice = draft.choice[run.index()];
         if (choice != null && choice.oven() == number) {
-          add(standing, run, draft.racks[run.index()], level);
+          add(standing, run, draft.racks[run.index()], level, draft.outOfTheOven(run.index()));
         }
       }
       add(oven.name(), level, rack.width(), rack.depth(), standing);
@@ -63,7 +63,7 @@ final class Spreads {
       List<Standing> standing = new ArrayList<>();
       for (Run run : runs.runs()) {
         if (draft.store[run.index()] == number) {
-          add(standing, run, draft.shelves[run.index()], level);
+          add(standing, run, draft.shelves[run.index()], level, draft.end[run.index()]);
         }
       }
       for (int wait = 0; wait < runs.waits().size(); wait++) {
@@ -73,12 +73,12 @@ final class Spreads {
     }
   }
 
-  private void add(List<Standing> standing, Run run, int @Nullable [] levels, int level) {
+  private void add(List<Standing> standing, Run run, int @Nullable [] levels, int level, int to) {
     for (int i = 0; levels != null && i < run.pieces().size() && i < levels.length; i++) {
       if (levels[i] == level && run.pieces().get(i).shape() != Piece.NO_ROOM) {
         int index = run.index();
         standing.add(new Standing(
-            run, run.batches(), i, run.pieces().get(i), draft.start[index], draft.end[index]));
+            run, run.batches(), i, run.pieces().get(i), draft.start[index], to));
       }
     }
   }

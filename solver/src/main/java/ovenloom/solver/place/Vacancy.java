@@ -1,7 +1,7 @@
 package ovenloom.solver.place;
 
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 import ovenloom.solver.timeline.CountTimeline;
 import ovenloom.solver.timeline.Timeline;
 
@@ -23,25 +23,40 @@ final class Vacancy {
   }
 
   /** The latest start, not after this one, at which everything the run needs is free; or NONE. */
-  int latestStart(Run run, @Nullable BakeChoice choice, int notAfter) {
-    int start = notAfter;
+  int latestStart(Request request, int notAfter) {
+    Run run = request.run();
+    int start = request.latestStart(notAfter);
     int last = Integer.MAX_VALUE;
     blocker = Timeline.NOBODY;
-    int door = choice == null ? 0 : choice.oven();
+    if (request.stays() && !isTakenOut(request)) {
+      blocker = Timeline.HOURS;
+      return Timeline.NONE;
+    }
     while (start < last) {
       last = start;
       start = attended(run, start);
-      start = lower(start, floor.crew.latestStart(start, run, run.minutes(), door), floor.crew.blocker());
+      start = lower(start, hands(request, start), floor.crew.blocker());
       start = onPlaces(run, start);
       start = withVessels(run, start);
-      if (choice != null && start >= floor.from) {
-        start = inOven(run, choice, start);
+      if (request.choice() != null && start >= floor.from) {
+        start = inOven(request, start);
       }
       if (start < floor.from) {
         return Timeline.NONE;
       }
     }
     return start;
+  }
+
+  private int hands(Request request, int start) {
+    return floor.crew.latestStart(start, request.hands(), request.minutes(), request.door());
+  }
+
+  /** Whether somebody is free to take it out in the last minutes of its stay. */
+  private boolean isTakenOut(Request request) {
+    HandsNeed unloading = request.unloading();
+    int from = request.until() - unloading.minutes();
+    return floor.crew.latestStart(from, List.of(unloading), unloading.minutes(), request.door()) == from;
   }
 
   private int lower(int start, int found, int whose) {
@@ -131,15 +146,18 @@ final class Vacancy {
     return start;
   }
 
-  private int inOven(Run run, BakeChoice choice, int notAfter) {
+  private int inOven(Request request, int notAfter) {
+    BakeChoice choice = request.bakeFrom(notAfter);
     int start = lower(
         notAfter, floor.dials[choice.oven()].latestStart(notAfter, choice.bake()),
         floor.dials[choice.oven()].blocker());
     if (start < floor.from) {
       return start;
     }
+    Run run = request.run();
     Tiers racks = floor.racks[choice.oven()];
-    int found = racks.latestStart(start, run.minutes(), run.pieces(), choice.racks(), 0, floor.from);
+    int minutes = request.leaves(start) - start;
+    int found = racks.latestStart(start, minutes, run.pieces(), choice.racks(), 0, floor.from);
     return lower(start, found, racks.blocker());
   }
 }

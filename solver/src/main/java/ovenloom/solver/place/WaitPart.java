@@ -7,7 +7,8 @@ public final class WaitPart {
   public enum Kind {
     COUNTER,
     STORE,
-    BURNER
+    BURNER,
+    OVEN
   }
 
   private final Kind kind;
@@ -34,6 +35,10 @@ public final class WaitPart {
 
   static WaitPart onBurners(int[] burners, int from, int to) {
     return new WaitPart(Kind.BURNER, 0, burners, from, to);
+  }
+
+  static WaitPart inItsOven(int from, int to) {
+    return new WaitPart(Kind.OVEN, 0, new int[0], from, to);
   }
 
   public Kind kind() {

@@ -1,5 +1,7 @@
 package ovenloom.solver.timeline;
 
+import java.util.Arrays;
+
 /**
  * A bake as an oven sees it: stages at settings, an open door now and then, a door that must stay shut for a while.
  * Minutes count from its start.
@@ -61,6 +63,28 @@ public final class Bake {
     opensFor[1] = unload;
     System.arraycopy(middleAt, 0, opensAt, IN_AND_OUT, middleAt.length);
     System.arraycopy(middleFor, 0, opensFor, IN_AND_OUT, middleFor.length);
+  }
+
+  /** The same, left in the oven at a setting for some minutes more, and taken out in the last of them. */
+  public Bake held(int longer, int at) {
+    int all = setting.length + 1;
+    int[] lengths = new int[all];
+    int[] settings = Arrays.copyOf(setting, all);
+    for (int stage = 0; stage < setting.length; stage++) {
+      lengths[stage] = minutes(stage);
+    }
+    lengths[all - 1] = longer;
+    settings[all - 1] = at;
+    return new Bake(
+        lengths,
+        settings,
+        load,
+        unload,
+        shut,
+        Arrays.copyOfRange(opensAt, IN_AND_OUT, opensAt.length),
+        Arrays.copyOfRange(opensFor, IN_AND_OUT, opensFor.length),
+        tags,
+        avoids);
   }
 
   /** All its minutes. */

@@ -161,7 +161,7 @@ final class AtTheTable {
   private boolean isHot(WaitPart part) {
     return switch (part.kind()) {
       case COUNTER -> false;
-      case BURNER -> true;
+      case BURNER, OVEN -> true;
       case STORE -> runs.event().kitchen().stores().get(part.place()).kind() == Store.Kind.HOT;
     };
   }

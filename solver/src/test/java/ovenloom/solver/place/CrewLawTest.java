@@ -48,9 +48,9 @@ class CrewLawTest {
       Run run = aRun(turn, need);
       int asked = random.nextInt(TO) - 10;
 
-      int start = crew.latestStart(asked, run, minutes, door);
-      while (start > Timeline.NONE && crew.latestStart(start, run, minutes, door) < start) {
-        start = crew.latestStart(start, run, minutes, door);
+      int start = crew.latestStart(asked, run.hands(), minutes, door);
+      while (start > Timeline.NONE && crew.latestStart(start, run.hands(), minutes, door) < start) {
+        start = crew.latestStart(start, run.hands(), minutes, door);
       }
 
       assertThat(start).as("turn %d, %s", turn, need).isEqualTo(latest(cooks, asked, need, minutes, door));

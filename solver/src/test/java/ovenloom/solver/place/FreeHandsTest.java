@@ -47,9 +47,9 @@ class FreeHandsTest {
   void one_cook_peels_and_then_carves() {
     take(ines, 100, aRun(PEELING, work(0, 30)), 30);
 
-    assertThat(ines.latestStart(130, aRun(CARVING, work(0, 15)), 30, OVEN)).isEqualTo(130);
+    assertThat(ines.latestStart(130, aRun(CARVING, work(0, 15)).hands(), 30, OVEN)).isEqualTo(130);
     assertThat(ines.blocker()).isEqualTo(Timeline.NOBODY);
-    assertThat(ines.latestStart(129, aRun(CARVING, work(0, 15)), 30, OVEN)).isEqualTo(85);
+    assertThat(ines.latestStart(129, aRun(CARVING, work(0, 15)).hands(), 30, OVEN)).isEqualTo(85);
     assertThat(ines.blocker()).isEqualTo(PEELING);
   }
 
@@ -57,22 +57,22 @@ class FreeHandsTest {
   void hands_at_the_end_are_counted_from_the_end() {
     take(ines, 100, aRun(PEELING, work(0, 30)), 30);
 
-    assertThat(ines.latestStart(90, aRun(CARVING, work(-5, 5)), 15, OVEN)).isEqualTo(85);
-    assertThat(ines.latestStart(120, aRun(CARVING, work(-5, 5)), 15, OVEN)).isEqualTo(120);
-    assertThat(ines.latestStart(119, aRun(CARVING, work(-5, 5)), 15, OVEN)).isEqualTo(85);
+    assertThat(ines.latestStart(90, aRun(CARVING, work(-5, 5)).hands(), 15, OVEN)).isEqualTo(85);
+    assertThat(ines.latestStart(120, aRun(CARVING, work(-5, 5)).hands(), 15, OVEN)).isEqualTo(120);
+    assertThat(ines.latestStart(119, aRun(CARVING, work(-5, 5)).hands(), 15, OVEN)).isEqualTo(85);
   }
 
   @Test
   void of_two_stretches_the_one_that_finds_nobody_names_who_is_in_the_way() {
     take(ines, 100, aRun(PEELING, work(0, 10)), 30);
 
-    assertThat(ines.latestStart(105, aRun(CARVING, work(0, 5), work(25, 5)), 30, OVEN)).isEqualTo(95);
+    assertThat(ines.latestStart(105, aRun(CARVING, work(0, 5), work(25, 5)).hands(), 30, OVEN)).isEqualTo(95);
     assertThat(ines.blocker()).isEqualTo(PEELING);
   }
 
   @Test
   void nobody_works_through_the_break_but_is_there() {
-    assertThat(ines.latestStart(301, aRun(CARVING, work(0, 15)), 15, OVEN)).isEqualTo(285);
+    assertThat(ines.latestStart(301, aRun(CARVING, work(0, 15)).hands(), 15, OVEN)).isEqualTo(285);
     assertThat(ines.blocker()).isEqualTo(Timeline.HOURS);
     assertThat(ines.there().covers(280, 340)).isTrue();
     assertThat(ines.there().openAt(500)).isTrue();
@@ -83,17 +83,18 @@ class FreeHandsTest {
   void who_is_on_a_break_has_the_other_carve_if_the_other_can() {
     Crew crew = crewOf(withBreak(aCook("Ines", 0, 500, "carving"), 300, 330), aCook("Tom", 0, 500));
 
-    assertThat(crew.latestStart(310, aRun(ROLLS, work(0, 15)), 15, OVEN)).isEqualTo(310);
-    assertThat(crew.latestStart(310, aRun(ROLLS, work(0, 15, 0, 1, "carving")), 15, OVEN)).isEqualTo(285);
+    assertThat(crew.latestStart(310, aRun(ROLLS, work(0, 15)).hands(), 15, OVEN)).isEqualTo(310);
+    assertThat(crew.latestStart(310, aRun(ROLLS, work(0, 15, 0, 1, "carving")).hands(), 15, OVEN))
+        .isEqualTo(285);
     assertThat(crew.blocker()).isEqualTo(Timeline.HOURS);
   }
 
   @Test
   void a_skill_nobody_has_and_more_hands_than_there_are_are_not_found() {
-    assertThat(both.latestStart(310, aRun(ROLLS, work(0, 15, 0, 1, "sugar work")), 15, OVEN))
+    assertThat(both.latestStart(310, aRun(ROLLS, work(0, 15, 0, 1, "sugar work")).hands(), 15, OVEN))
         .isEqualTo(Timeline.NONE);
     assertThat(both.blocker()).isEqualTo(Timeline.HOURS);
-    assertThat(both.latestStart(310, aRun(ROLLS, work(0, 15, 0, 3, null)), 15, OVEN))
+    assertThat(both.latestStart(310, aRun(ROLLS, work(0, 15, 0, 3, null)).hands(), 15, OVEN))
         .isEqualTo(Timeline.NONE);
     assertThat(both.take(310, aRun(ROLLS), work(0, 15, 0, 3, null), 15, OVEN)).isNull();
     assertThat(both.take(310, aRun(ROLLS), work(0, 15, 0, 1, "sugar work"), 15, OVEN)).isNull();
@@ -103,8 +104,8 @@ class FreeHandsTest {
   void two_are_needed_to_lift_the_pan_and_tom_comes_at_a_hundred() {
     HandsNeed lift = work(0, 10, 0, 2, "carving");
 
-    assertThat(both.latestStart(100, aRun(ROLLS, lift), 10, OVEN)).isEqualTo(100);
-    assertThat(both.latestStart(99, aRun(ROLLS, lift), 10, OVEN)).isEqualTo(Timeline.NONE);
+    assertThat(both.latestStart(100, aRun(ROLLS, lift).hands(), 10, OVEN)).isEqualTo(100);
+    assertThat(both.latestStart(99, aRun(ROLLS, lift).hands(), 10, OVEN)).isEqualTo(Timeline.NONE);
     assertThat(cooks(both, 100, lift, OVEN)).containsExactly(INES, TOM);
     assertThat(both.take(105, aRun(ROLLS), lift, 10, OVEN)).isNull();
   }
@@ -137,9 +138,9 @@ class FreeHandsTest {
 
     both.rollback(before);
 
-    assertThat(both.latestStart(210, aRun(ROLLS, work(0, 10, 0, 2, null)), 10, OVEN)).isEqualTo(210);
-    assertThat(both.latestStart(130, aRun(ROLLS, work(0, 10, 0, 2, null)), 10, OVEN)).isEqualTo(130);
-    assertThat(both.latestStart(129, aRun(ROLLS, work(0, 10, 0, 2, null)), 10, OVEN))
+    assertThat(both.latestStart(210, aRun(ROLLS, work(0, 10, 0, 2, null)).hands(), 10, OVEN)).isEqualTo(210);
+    assertThat(both.latestStart(130, aRun(ROLLS, work(0, 10, 0, 2, null)).hands(), 10, OVEN)).isEqualTo(130);
+    assertThat(both.latestStart(129, aRun(ROLLS, work(0, 10, 0, 2, null)).hands(), 10, OVEN))
         .isEqualTo(Timeline.NONE);
   }
 
@@ -158,7 +159,8 @@ class FreeHandsTest {
 
     assertThat(cooks(both, 160, load(1), OVEN)).as("whoever has the door open").containsExactly(INES);
     assertThat(cooks(both, 160, load(1), OTHER_OVEN)).as("another door").containsExactly(TOM);
-    assertThat(both.latestStart(160, aRun(ROLLS, load(1)), 30, OTHER_OVEN + 1)).as("a third").isEqualTo(159);
+    assertThat(both.latestStart(160, aRun(ROLLS, load(1)).hands(), 30, OTHER_OVEN + 1)).as("a third")
+        .isEqualTo(159);
   }
 
   @Test
@@ -166,8 +168,8 @@ class FreeHandsTest {
     take(ines, 160, aRun(ROLLS, load(1)), 30);
     take(ines, 161, aRun(PEELING, work(0, 30)), 30);
 
-    assertThat(ines.latestStart(170, aRun(CARVING, load(1)), 30, OVEN)).isEqualTo(160);
-    assertThat(ines.latestStart(170, aRun(CARVING, load(1)), 30, OTHER_OVEN)).isEqualTo(159);
+    assertThat(ines.latestStart(170, aRun(CARVING, load(1)).hands(), 30, OVEN)).isEqualTo(160);
+    assertThat(ines.latestStart(170, aRun(CARVING, load(1)).hands(), 30, OTHER_OVEN)).isEqualTo(159);
   }
 
   @Test
@@ -175,13 +177,13 @@ class FreeHandsTest {
     HandsNeed basting = work(10, 2, 3, 1, null);
     take(ines, 112, aRun(PEELING, work(0, 10)), 30);
 
-    assertThat(ines.latestStart(103, aRun(ROLLS, basting), 30, OVEN)).as("three minutes sooner")
+    assertThat(ines.latestStart(103, aRun(ROLLS, basting).hands(), 30, OVEN)).as("three minutes sooner")
         .isEqualTo(103);
-    assertThat(ines.latestStart(104, aRun(ROLLS, basting), 30, OVEN)).isEqualTo(103);
+    assertThat(ines.latestStart(104, aRun(ROLLS, basting).hands(), 30, OVEN)).isEqualTo(103);
     assertThat(ines.blocker()).isEqualTo(PEELING);
-    assertThat(ines.latestStart(109, aRun(ROLLS, basting), 30, OVEN)).as("three minutes later")
+    assertThat(ines.latestStart(109, aRun(ROLLS, basting).hands(), 30, OVEN)).as("three minutes later")
         .isEqualTo(109);
-    assertThat(ines.latestStart(108, aRun(ROLLS, basting), 30, OVEN)).isEqualTo(103);
+    assertThat(ines.latestStart(108, aRun(ROLLS, basting).hands(), 30, OVEN)).isEqualTo(103);
     assertThat(Objects.requireNonNull(ines.take(103, aRun(ROLLS), basting, 30, OVEN)).from()).isEqualTo(110);
   }
 
@@ -189,8 +191,8 @@ class FreeHandsTest {
   void what_slips_stays_inside_its_run() {
     take(ines, 100, aRun(PEELING, work(0, 12)), 30);
 
-    assertThat(ines.latestStart(102, aRun(ROLLS, work(10, 2, 3, 1, null)), 12, OVEN)).isEqualTo(102);
-    assertThat(ines.latestStart(101, aRun(ROLLS, work(10, 2, 3, 1, null)), 12, OVEN))
+    assertThat(ines.latestStart(102, aRun(ROLLS, work(10, 2, 3, 1, null)).hands(), 12, OVEN)).isEqualTo(102);
+    assertThat(ines.latestStart(101, aRun(ROLLS, work(10, 2, 3, 1, null)).hands(), 12, OVEN))
         .as("not seven minutes later")
         .isEqualTo(91);
     assertThat(ines.take(101, aRun(ROLLS), work(10, 2, 3, 1, null), 12, OVEN)).isNull();

@@ -100,7 +100,8 @@ final class RandomSupper {
   private void baked() {
     step("do: cut, takes: " + minutes(10, 20)
         + ", hands: throughout, in: bowl, keeps: {counter: 1 h, fridge: 1 day}");
-    step("do: bake, takes: 30-" + minutes(35, 50) + bake() + ", in: tray, hands: [{at: 15 min, for: 2 min}]");
+    step("do: bake, takes: 30-" + minutes(35, 50) + bake()
+        + ", in: tray, hands: [{at: 15 min, for: 2 min}], keeps: {oven: 40 min}");
     serve();
   }
 
@@ -128,7 +129,8 @@ final class RandomSupper {
     step("do: prove, once: yes, takes: 60 min, up to: 2 h");
     step("do: shape, takes: 10 min, hands: throughout, in: tray");
     step(
-        "do: bake, takes: 20 min" + bake() + ", door shut: " + one("throughout", "10 min") + ", together: 2");
+        "do: bake, takes: 20 min" + bake() + ", door shut: " + one("throughout", "10 min")
+            + ", together: 2, keeps: {oven: 30 min, counter: 20 min}");
     step("do: cool, takes: 10 min, keeps: {counter: 8 h}");
   }
 
@@ -136,7 +138,7 @@ final class RandomSupper {
     step("do: season, takes: 10 min, hands: {first: 5 min}, in: dish, keeps: {fridge: 1 day}");
     step(
         "do: roast, takes: 80 min, bake: [{at: 220 C, for: 20 min}, {at: 160 C, from: 150 C, to: 170 C}], stands: 14 cm"
-            + one("", ", rack: low"));
+            + one("", ", rack: low") + ", keeps: {oven: 1 h}");
     step("do: rest, takes: 15 min, up to: 30 min, in: tray");
     step("do: carve, takes: 8 min, hands: throughout, cooks: 1, in: tray, keeps: {cabinet: 20 min}"
         + one("", ", skill: carving"));

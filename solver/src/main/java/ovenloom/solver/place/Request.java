@@ -1,0 +1,59 @@
+package ovenloom.solver.place;
+
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import ovenloom.solver.timeline.Timeline;
+
+/**
+ * What is looked for: room for a run.
+ *
+ * @param choice the way to bake it, for a bake
+ * @param until when its food leaves the oven, if it stays in there after its bake; else {@link Timeline#NONE}
+ */
+record Request(Run run, @Nullable BakeChoice choice, int until) {
+
+  /** For a run that leaves its place when it ends. */
+  static Request of(Run run, @Nullable BakeChoice choice) {
+    return new Request(run, choice, Timeline.NONE);
+  }
+
+  int minutes() {
+    return run.minutes();
+  }
+
+  /** The number of the oven whose door it opens. */
+  int door() {
+    return choice == null ? 0 : choice.oven();
+  }
+
+  boolean stays() {
+    return until != Timeline.NONE;
+  }
+
+  /** The latest start, not after this one, from which it can still be taken out in its stay's last minutes. */
+  int latestStart(int notAfter) {
+    return stays() ? Math.min(notAfter, until - unloading().minutes() - minutes()) : notAfter;
+  }
+
+  /** How it is baked, for a start. */
+  BakeChoice bakeFrom(int start) {
+    BakeChoice bake = Objects.requireNonNull(choice);
+    return stays() ? bake.held(until - start - minutes()) : bake;
+  }
+
+  /** When it leaves its place, for a start. */
+  int leaves(int start) {
+    return stays() ? until : start + minutes();
+  }
+
+  /** The hands it needs from its start to its end; who takes it out after its stay is not among them. */
+  List<HandsNeed> hands() {
+    return stays() ? run.hands().stream().filter(need -> !need.equals(run.unloading())).toList()
+        : run.hands();
+  }
+
+  HandsNeed unloading() {
+    return Objects.requireNonNull(run.unloading());
+  }
+}
