@@ -67,6 +67,7 @@ public final class Search {
       Budget round = new Budget(left(), Math.min(left, A_ROUND), budget.seed(), budget.seeds());
       all(workers, lane -> lane.search(round), progress, stop);
       exchange();
+      tell(progress);
       first = false;
     }
     all(workers, lane -> lane.trial().tidy(), progress, stop);
@@ -91,9 +92,7 @@ public final class Search {
         running.get(MILLIS_BETWEEN_LOOKS, TimeUnit.MILLISECONDS);
         return;
       } catch (TimeoutException notYet) {
-        if (lanes.stream().map(Lane::trial).allMatch(Trial::hasBest)) {
-          progress.report(best().best().score(), decoded(), left());
-        }
+        tell(progress);
         if (stop.getAsBoolean()) {
           lanes.forEach(Lane::stop);
         }
@@ -104,6 +103,12 @@ public final class Search {
       } catch (ExecutionException failed) {
         throw new IllegalStateException("the search failed", failed.getCause());
       }
+    }
+  }
+
+  private void tell(Progress progress) {
+    if (lanes.stream().map(Lane::trial).allMatch(Trial::hasBest)) {
+      progress.report(best().best().score(), decoded(), left());
     }
   }
 
