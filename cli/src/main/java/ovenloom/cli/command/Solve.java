@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.BreakList;
+import ovenloom.cli.sheet.ShortageList;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
@@ -85,6 +86,7 @@ final class Solve implements Callable<Integer> {
         .printf("ovenloom: no plan found in %,d schedules. The best try is no plan: %s%n",
             found.schedules(), BreakList.count(found.breaks()));
     kit.err().print(BreakList.of(event, found.breaks(), kit.terminal().width()));
+    kit.err().print(ShortageList.of(found.shortages(), kit.terminal().width()));
     kit.err().println("  Look longer (--for 2min), or give what breaks first more room: hours, pans, keeps.");
     return Answer.NONE_FOUND;
   }

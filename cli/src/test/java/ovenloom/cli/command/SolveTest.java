@@ -107,7 +107,7 @@ class SolveTest {
     assertThat(typed.out()).isEmpty();
     assertThat(typed.err()).startsWith("ovenloom: no plan found in ")
         .contains("The best try is no plan: it breaks a rule", "1.  ", "Pancakes/fry", "Off by ",
-            "--for 2min");
+            "\nSeems short:  hands, for Pancakes/fry.\n", "--for 2min");
     assertThat(file).doesNotExist();
   }
 

@@ -14,6 +14,7 @@ public final class Draft {
   final int[] end;
   final boolean[] placed;
   final int[] blocker;
+  final @Nullable Scarce[] scarce;
   final @Nullable BakeChoice[] choice;
   final int[] @Nullable [] racks;
   final int[][] burners;
@@ -33,6 +34,7 @@ public final class Draft {
     end = new int[all];
     placed = new boolean[all];
     blocker = new int[all];
+    scarce = new Scarce[all];
     shortOf = new long[all];
     tooLong = new int[all];
     choice = new BakeChoice[all];
@@ -103,6 +105,11 @@ public final class Draft {
     return blocker[run];
   }
 
+  /** What a run waited for the most; null if it got the start it asked for. */
+  public @Nullable Scarce scarce(int run) {
+    return scarce[run];
+  }
+
   /** The parts of a wait, by its number. */
   public List<WaitPart> parts(int wait) {
     return waits.get(wait);
@@ -146,6 +153,7 @@ public final class Draft {
     Arrays.fill(burners, null);
     Arrays.fill(shelves, null);
     Arrays.fill(hands, null);
+    Arrays.fill(scarce, null);
     Arrays.fill(blocker, Timeline.NOBODY);
     for (int i = 0; i < waits.size(); i++) {
       waits.set(i, List.of());

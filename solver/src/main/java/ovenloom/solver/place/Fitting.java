@@ -49,16 +49,17 @@ final class Fitting {
     }
     settle(found.request(), found.start(), notAfter);
     draft.blocker[run.index()] = found.blocker();
+    draft.scarce[run.index()] = found.scarce();
   }
 
-  private record Found(Request request, int start, int blocker) {}
+  private record Found(Request request, int start, int blocker, @Nullable Scarce scarce) {}
 
   private Found find(Run run, int notAfter, int wanted, int until) {
     List<BakeChoice> all = wants.bakes(run);
     if (!run.footing().bakes()) {
       return find(Request.of(run, null), notAfter);
     }
-    Found best = new Found(Request.of(run, null), Timeline.NONE, Timeline.NOBODY);
+    Found best = new Found(Request.of(run, null), Timeline.NONE, Timeline.NOBODY, Scarce.OVENS);
     for (int i = 0; i < all.size(); i++) {
       BakeChoice choice = all.get(i);
       boolean asked = wanted < 0
@@ -66,7 +67,7 @@ final class Fitting {
           : i == wanted % all.size();
       if (asked) {
         Found found = find(new Request(run, choice, until), notAfter);
-        best = found.start() != Timeline.NONE && isBetter(found, best) ? found : best;
+        best = isBetter(found, best) ? found : best;
       }
     }
     return best;
@@ -74,14 +75,16 @@ final class Fitting {
 
   private Found find(Request request, int notAfter) {
     int start = vacancy.latestStart(request, notAfter);
-    return new Found(request, start, vacancy.blocker());
+    return new Found(request, start, vacancy.blocker(), vacancy.scarcest());
   }
 
   private static boolean isBetter(Found found, Found best) {
     BakeChoice choice = best.request().choice();
-    return choice == null
-        || worth(found.start(), Objects.requireNonNull(found.request().choice())) > worth(best.start(),
-            choice);
+    if (choice == null || found.start() == Timeline.NONE) {
+      return choice == null;
+    }
+    BakeChoice other = Objects.requireNonNull(found.request().choice());
+    return best.start() == Timeline.NONE || worth(found.start(), other) > worth(best.start(), choice);
   }
 
   private static int worth(int start, BakeChoice choice) {

@@ -2,6 +2,7 @@ package ovenloom.solver.place;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.solver.timeline.CountTimeline;
 import ovenloom.solver.timeline.Timeline;
 
@@ -11,6 +12,8 @@ final class Vacancy {
   private final Floor floor;
   private final Wants wants;
   private int blocker = Timeline.NOBODY;
+  private @Nullable Scarce scarcest;
+  private long farthest;
 
   Vacancy(Floor floor, Wants wants) {
     this.floor = floor;
@@ -22,20 +25,27 @@ final class Vacancy {
     return blocker;
   }
 
+  /** What took it back the farthest; null if it got the start it asked for. */
+  @Nullable
+  Scarce scarcest() {
+    return scarcest;
+  }
+
   /** The latest start, not after this one, at which everything the run needs is free; or NONE. */
   int latestStart(Request request, int notAfter) {
     Run run = request.run();
     int start = request.latestStart(notAfter);
     int last = Integer.MAX_VALUE;
     blocker = Timeline.NOBODY;
+    scarcest = null;
+    farthest = 0;
     if (request.stays() && !isTakenOut(request)) {
-      blocker = Timeline.HOURS;
-      return Timeline.NONE;
+      return lower(Scarce.HANDS, start, Timeline.NONE, Timeline.HOURS);
     }
     while (start < last) {
       last = start;
       start = attended(run, start);
-      start = lower(start, hands(request, start), floor.crew.blocker());
+      start = lower(Scarce.HANDS, start, hands(request, start), floor.crew.blocker());
       start = onPlaces(run, start);
       start = withVessels(run, start);
       if (request.choice() != null && start >= floor.from) {
@@ -59,9 +69,13 @@ final class Vacancy {
     return floor.crew.latestStart(from, List.of(unloading), unloading.minutes(), request.door()) == from;
   }
 
-  private int lower(int start, int found, int whose) {
+  private int lower(Scarce what, int start, int found, int whose) {
     if (found < start) {
       blocker = whose;
+      if (start - (long) found > farthest) {
+        farthest = start - (long) found;
+        scarcest = what;
+      }
     }
     return Math.min(start, found);
   }
@@ -69,15 +83,16 @@ final class Vacancy {
   private int attended(Run run, int notAfter) {
     int start = notAfter;
     if (run.dish().food()) {
-      start = lower(start, floor.crew.there().latestMoment(start), Timeline.HOURS);
+      start = lower(Scarce.HOURS, start, floor.crew.there().latestMoment(start), Timeline.HOURS);
       boolean moves = run.footing().cooks() || run.footing().onAMachine();
       if (moves && start != Timeline.NONE) {
         int end = floor.crew.there().latestMoment(start + run.minutes());
-        start = end == Timeline.NONE ? end : lower(start, end - run.minutes(), Timeline.HOURS);
+        start = lower(Scarce.HOURS, start, end == Timeline.NONE ? end : end - run.minutes(), Timeline.HOURS);
       }
     }
     if (run.footing().cooks() && !run.step().unattended()) {
-      start = lower(start, floor.crew.there().latestCovered(start, run.minutes()), Timeline.HOURS);
+      start = lower(Scarce.HOURS, start, floor.crew.there().latestCovered(start, run.minutes()),
+          Timeline.HOURS);
     }
     return start;
   }
@@ -86,13 +101,13 @@ final class Vacancy {
     int start = notAfter;
     int minutes = run.minutes();
     if (start >= floor.from && run.footing().onTheWorktop() && !run.pieces().isEmpty()) {
-      start = lower(start, floor.landing.latestStart(start, minutes, run.pieces().size()),
+      start = lower(Scarce.WORKTOP, start, floor.landing.latestStart(start, minutes, run.pieces().size()),
           floor.landing.blocker());
     }
     for (int appliance : wants.appliances(run)) {
       CountTimeline machine = floor.appliances[appliance];
       start = start < floor.from ? start
-          : lower(start, machine.latestStart(start, minutes, 1), machine.blocker());
+          : lower(Scarce.APPLIANCES, start, machine.latestStart(start, minutes, 1), machine.blocker());
     }
     if (start >= floor.from && run.footing().onABurner()) {
       start = onBurners(run, start);
@@ -107,7 +122,7 @@ final class Vacancy {
     int[] wide = wants.burners(run);
     int pots = Math.max(1, run.pieces().size());
     if (wide.length < pots) {
-      return Timeline.NONE;
+      return lower(Scarce.BURNERS, notAfter, Timeline.NONE, Timeline.HOURS);
     }
     int[] latest = new int[wide.length];
     int whose = Timeline.NOBODY;
@@ -116,7 +131,7 @@ final class Vacancy {
       whose = latest[i] < notAfter ? floor.burners[wide[i]].blocker() : whose;
     }
     Arrays.sort(latest);
-    return lower(notAfter, latest[latest.length - pots], whose);
+    return lower(Scarce.BURNERS, notAfter, latest[latest.length - pots], whose);
   }
 
   private int onShelves(Run run, int notAfter) {
@@ -131,7 +146,7 @@ final class Vacancy {
         whose = tiers.blocker();
       }
     }
-    return lower(notAfter, latest, whose);
+    return lower(Scarce.SHELVES, notAfter, latest, whose);
   }
 
   private int withVessels(Run run, int notAfter) {
@@ -140,7 +155,7 @@ final class Vacancy {
       if (start >= floor.from) {
         int found = floor.pool(filling.fill())
             .latestStart(start, run.minutes(), filling.number(), filling.fill().count());
-        start = lower(start, found, Timeline.HOURS);
+        start = lower(Scarce.VESSELS, start, found, Timeline.HOURS);
       }
     }
     return start;
@@ -149,7 +164,7 @@ final class Vacancy {
   private int inOven(Request request, int notAfter) {
     BakeChoice choice = request.bakeFrom(notAfter);
     int start = lower(
-        notAfter, floor.dials[choice.oven()].latestStart(notAfter, choice.bake()),
+        Scarce.OVENS, notAfter, floor.dials[choice.oven()].latestStart(notAfter, choice.bake()),
         floor.dials[choice.oven()].blocker());
     if (start < floor.from) {
       return start;
@@ -158,6 +173,6 @@ final class Vacancy {
     Tiers racks = floor.racks[choice.oven()];
     int minutes = request.leaves(start) - start;
     int found = racks.latestStart(start, minutes, run.pieces(), choice.racks(), 0, floor.from);
-    return lower(start, found, racks.blocker());
+    return lower(Scarce.RACKS, start, found, racks.blocker());
   }
 }

@@ -21,4 +21,9 @@ public record Budget(@Nullable Duration time, @Nullable Long tries, long seed, i
       throw new IllegalArgumentException("a search needs at least one try and one seed");
     }
   }
+
+  /** What is left after some schedules of a seed; at least one more. */
+  Budget after(long schedules) {
+    return tries == null ? this : new Budget(time, Math.max(1, tries - schedules), seed, seeds);
+  }
 }

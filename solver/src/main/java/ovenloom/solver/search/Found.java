@@ -3,18 +3,33 @@ package ovenloom.solver.search;
 import java.util.List;
 import ovenloom.model.audit.Break;
 import ovenloom.model.plan.Plan;
+import ovenloom.solver.place.Scarce;
 
 /**
  * The best a search came to.
  *
  * @param plan a plan if {@code breaks} is empty; else only the best try
  * @param breaks what the audit found
+ * @param shortages what the best try lacked, the worst first; none for a plan
  * @param schedules decoded in all
  */
-public record Found(Plan plan, List<Break> breaks, long schedules) {
+public record Found(Plan plan, List<Break> breaks, List<Shortage> shortages, long schedules) {
+
+  /**
+   * What seems short.
+   *
+   * @param steps that asked for it in vain, those that fell short by most first
+   */
+  public record Shortage(Scarce what, List<String> steps) {
+
+    public Shortage {
+      steps = List.copyOf(steps);
+    }
+  }
 
   public Found {
     breaks = List.copyOf(breaks);
+    shortages = List.copyOf(shortages);
   }
 
   /** Whether it is a plan. */

@@ -44,19 +44,22 @@ final class Lane {
 
   /** Searches on from near the best so far, until the budget of the round is spent or somebody says stop. */
   void search(Budget budget) {
-    Solver<Order> next = Searches.with(budget, seed + (long) round * ROUND);
+    long before = trial.decoded();
+    List<Turn> start = start(budget.tries());
+    Solver<Order> next = Searches.with(budget.after(trial.decoded() - before), seed + (long) round * ROUND);
     solver = next;
     if (!stopped) {
-      next.solve(new Order(trial, start(), runs.event().clock(), meetings));
+      next.solve(new Order(trial, start, runs.event().clock(), meetings));
     }
     round++;
   }
 
-  private List<Turn> start() {
+  private List<Turn> start(@Nullable Long tries) {
     Random lot = new Random(seed + (long) round * ROUND);
     Decisions from = trial.hasBest() ? Shake.of(trial.best().decisions(), lot) : FirstOrder.of(runs);
     if (!trial.hasBest() || trial.best().score().breaks() > 0) {
-      from = new Pleas(trial, lot, runs.event().clock()).hear(from, PLEAS);
+      from = new Pleas(trial, lot, runs.event().clock()).hear(from,
+          tries == null ? PLEAS : (int) Math.min(PLEAS, tries / 2));
     }
     List<Turn> open = turns.open();
     for (Turn turn : open) {

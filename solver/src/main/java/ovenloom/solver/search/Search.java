@@ -17,6 +17,7 @@ import ovenloom.model.audit.Audit;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.FairCopy;
 import ovenloom.solver.place.Runs;
 
@@ -144,7 +145,8 @@ public final class Search {
   private Found found(List<Plan.Source> sources) {
     Trial best = best();
     Score score = best.best().score();
-    Plan plan = FairCopy.of(best.draft(), sources, score);
-    return new Found(plan, Audit.of(runs.event(), plan), decoded());
+    Draft draft = best.draft();
+    Plan plan = FairCopy.of(draft, sources, score);
+    return new Found(plan, Audit.of(runs.event(), plan), Shortages.of(draft), decoded());
   }
 }
