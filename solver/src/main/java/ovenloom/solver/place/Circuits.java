@@ -40,7 +40,7 @@ final class Circuits {
       for (int wait = 0; wait < runs.waits().size(); wait++) {
         draft.parts(wait).forEach(part -> draw(drawn, circuit, part));
       }
-      int minutes = tooMuch(drawn);
+      int minutes = drawn.minutesShort();
       if (minutes > 0) {
         draft.fallsShort(minutes);
       }
@@ -79,13 +79,5 @@ final class Circuits {
     if (circuit.name().equals(burner.circuit())) {
       drawn.take(from, to, burner.power().watts(), 0);
     }
-  }
-
-  private int tooMuch(CountTimeline drawn) {
-    int minutes = 0;
-    for (int minute = runs.event().from(); minute < runs.event().to(); minute++) {
-      minutes += drawn.freeOver(minute, minute + 1) < 0 ? 1 : 0;
-    }
-    return minutes;
   }
 }

@@ -108,6 +108,11 @@ public final class CountTimeline implements Timeline {
     return profile.fewestOver(from, to);
   }
 
+  /** The minutes of the horizon at which more is taken than there is. */
+  public int minutesShort() {
+    return profile.minutesBelowZero();
+  }
+
   /** Whether the stretch lies inside the horizon and so many are free at each of its minutes. */
   public boolean fits(int from, int to, int demand) {
     return from >= to

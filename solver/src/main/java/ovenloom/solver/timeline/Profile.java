@@ -78,6 +78,14 @@ final class Profile {
     return fewest;
   }
 
+  int minutesBelowZero() {
+    int minutes = 0;
+    for (int piece = 0; piece < pieces; piece++) {
+      minutes += free[piece] < 0 ? endOf(piece) - at[piece] : 0;
+    }
+    return minutes;
+  }
+
   /** Takes from a stretch inside the horizon that is not empty; says which cuts it made. */
   byte take(int from, int to, int demand) {
     makeRoom();

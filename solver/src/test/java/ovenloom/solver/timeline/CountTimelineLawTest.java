@@ -3,6 +3,7 @@ package ovenloom.solver.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -61,6 +62,9 @@ class CountTimelineLawTest {
   }
 
   private static void compare(CountTimeline pool, NaivePool naive, Random random) {
+    assertThat(pool.minutesShort())
+        .isEqualTo(IntStream.range(FROM, TO).filter(minute -> naive.freeAt(minute) < 0).count());
+
     int moment = moment(random);
     int duration = random.nextInt(15);
     int demand = random.nextInt(5);

@@ -23,6 +23,20 @@ class CountTimelineTest {
   }
 
   @Test
+  void what_is_asked_of_two_mixers_by_three_is_short_for_the_minutes_they_share() {
+    mixers.take(100, 130, 1, SOUP);
+    mixers.take(110, 140, 1, SAUCE);
+    assertThat(mixers.minutesShort()).isZero();
+
+    mixers.take(129, 150, 1, DOUGH);
+    assertThat(mixers.minutesShort()).isEqualTo(1);
+
+    mixers.take(-120, -110, 3, DOUGH);
+    mixers.take(590, 600, 3, DOUGH);
+    assertThat(mixers.minutesShort()).isEqualTo(21);
+  }
+
+  @Test
   void the_second_mixer_is_free_while_the_first_one_turns() {
     mixers.take(100, 130, 1, SOUP);
 
