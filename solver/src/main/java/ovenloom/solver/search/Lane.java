@@ -16,7 +16,7 @@ import ovenloom.solver.place.Runs;
 final class Lane {
 
   /** Tries of a round that may go into hearing pleas, while there is no plan. */
-  private static final int PLEAS = 100;
+  private static final int PLEAS = 400;
 
   /** Keeps the seeds of one round apart from those of the next. */
   private static final int ROUND = 1_000;
@@ -58,7 +58,7 @@ final class Lane {
     Random lot = new Random(seed + (long) round * ROUND);
     Decisions from = trial.hasBest() ? Shake.of(trial.best().decisions(), lot) : FirstOrder.of(runs);
     if (!trial.hasBest() || trial.best().score().breaks() > 0) {
-      from = new Pleas(trial, lot, runs.event().clock()).hear(from,
+      from = new Pleas(trial, lot).hear(from,
           tries == null ? PLEAS : (int) Math.min(PLEAS, tries / 2));
     }
     List<Turn> open = turns.open();

@@ -1,34 +1,30 @@
 package ovenloom.solver.search;
 
 import java.util.Random;
-import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Draft;
-import ovenloom.solver.place.Run;
+import ovenloom.solver.place.Runs;
 import ovenloom.solver.place.Tie;
 
 /**
- * Hears who found no room in the kitchen, and lets them choose sooner the next time; and where nothing is amiss but food
- * that waits too long, lets some of those who take it begin earlier. Finds a first plan in a crowded kitchen in a few dozen
- * tries, where changes by lot need thousands.
+ * Hears who found no room in the kitchen, and lets them choose sooner the next time: food that would wait too long right
+ * after those who take it, anyone else a few turns sooner. Finds a first plan in a crowded kitchen in a few hundred tries,
+ * where changes by lot need many thousands.
  */
 final class Pleas {
 
   /** The part of the queue that who pleads may be let ahead of. */
   private static final double FAR = 0.1;
 
-  /** How often, of those who take food that waits too long, one begins earlier. */
-  private static final double RUSHES = 0.2;
+  /** Of a hundred whose food waits too long, so many are placed right after those who take it. */
+  private static final int PERCENT_RIGHT_AFTER = 90;
 
   private final Trial trial;
   private final Random lot;
-  private final int clock;
 
-  /** @param clock what an earlier beginning is a multiple of, minutes */
-  Pleas(Trial trial, Random lot, int clock) {
+  Pleas(Trial trial, Random lot) {
     this.trial = trial;
     this.lot = lot;
-    this.clock = clock;
   }
 
   /** The best on the way from there, until nobody pleads or so many tries are spent. */
@@ -50,31 +46,30 @@ final class Pleas {
   }
 
   private void answer(Decisions now, Draft draft) {
-    boolean onlyWaits = draft.runs()
-        .runs()
-        .stream()
-        .allMatch(run -> draft.shortfall(run.index()) == 0 || draft.tooLong(run.index()) > 0);
     double[] wanted = new double[now.steps()];
-    for (int turn = 0; turn < now.steps(); turn++) {
-      int run = draft.runs().runOf().get(now.step(turn));
+    int[] turns = new int[now.steps()];
+    for (int turn = 0; turn < turns.length; turn++) {
+      turns[now.step(turn)] = turn;
       wanted[now.step(turn)] = turn;
-      if (onlyWaits && draft.tooLong(run) > 0 && lot.nextDouble() < RUSHES) {
-        rush(now, draft, run);
+    }
+    for (int step = 0; step < wanted.length; step++) {
+      int run = draft.runs().runOf().get(step);
+      if (draft.tooLong(run) > 0 && lot.nextInt(100) < PERCENT_RIGHT_AFTER) {
+        wanted[step] = Math.min(turns[step], lastTaker(draft.runs(), run, turns) + 0.5);
       } else if (draft.shortfall(run) > 0) {
-        wanted[now.step(turn)] -= 1 + lot.nextDouble() * FAR * now.steps();
+        wanted[step] -= 1 + lot.nextDouble() * FAR * wanted.length;
       }
     }
     now.queueBy(wanted);
   }
 
-  private void rush(Decisions now, Draft draft, int run) {
-    int minutes = Math.ceilDiv(draft.tooLong(run), clock) * clock;
-    for (Tie tie : draft.runs().ties()) {
+  private static int lastTaker(Runs runs, int run, int[] turns) {
+    int last = -1;
+    for (Tie tie : runs.ties()) {
       if (tie.earlier() == run) {
-        Run later = draft.runs().runs().get(tie.later());
-        int step = later.units().getFirst().index();
-        now.setEarlier(step, Math.min(now.earlier(step) + minutes, Turn.MOST_MINUTES_EARLIER));
+        last = Math.max(last, turns[runs.runs().get(tie.later()).units().getFirst().index()]);
       }
     }
+    return last;
   }
 }

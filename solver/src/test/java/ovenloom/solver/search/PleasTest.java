@@ -31,29 +31,31 @@ class PleasTest {
     Trial trial = new Trial(runs);
     assertThat(trial.of(saladFirst).draft().shortfall()).as("before").isPositive();
 
-    Decisions heard = new Pleas(trial, new Random(1), 5).hear(saladFirst, 20);
+    Decisions heard = new Pleas(trial, new Random(1)).hear(saladFirst, 20);
 
     assertThat(trial.of(heard).draft().shortfall()).isZero();
     assertThat(steps(runs, heard)).containsExactly("stir", "dress");
   }
 
   @Test
-  void where_food_waits_too_long_who_takes_it_begins_earlier() throws IOException {
+  void food_that_waits_too_long_is_made_right_before_it_is_taken() throws IOException {
     Runs runs = Runs.of(Suppers.withDishes(folder, """
           - dish: Buns
-            portions: 2
             steps:
-              - {do: shape, takes: 50 min, hands: throughout, in: half sheet, keeps: {counter: 10 min}}
+              - {do: shape, takes: 20 min, hands: throughout, in: half sheet, keeps: {counter: 10 min}}
               - {do: bake, takes: 60 min, bake: {at: 375 F}, keeps: {counter: 4 h}}
+          - dish: Salad
+            steps: [{do: dress, takes: 60 min, hands: throughout, in: mixing bowl, keeps: {counter: 3 h}}]
         """));
-    Decisions open = Decisions.open(runs.work().steps().size());
+    Decisions saladBetween = decided(runs, "bake", "dress", "shape");
+    saladBetween.setEarlier(step(runs, "dress"), 55);
     Trial trial = new Trial(runs);
-    assertThat(trial.of(open).draft().shortfall()).as("before").isPositive();
+    assertThat(trial.of(saladBetween).draft().shortfall()).as("before").isPositive();
 
-    Decisions heard = new Pleas(trial, new Random(1), 5).hear(open, 60);
+    Decisions heard = new Pleas(trial, new Random(1)).hear(saladBetween, 20);
 
     assertThat(trial.of(heard).draft().shortfall()).isZero();
-    assertThat(heard.earlier(step(runs, "bake"))).isPositive();
+    assertThat(steps(runs, heard)).containsExactly("bake", "shape", "dress");
   }
 
   @Test
@@ -64,7 +66,7 @@ class PleasTest {
         """));
     Trial trial = new Trial(runs);
 
-    new Pleas(trial, new Random(1), 5).hear(Decisions.open(1), 20);
+    new Pleas(trial, new Random(1)).hear(Decisions.open(1), 20);
 
     assertThat(trial.decoded()).isEqualTo(1);
   }
