@@ -1,0 +1,112 @@
+package ovenloom.solver.exact;
+
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
+import java.util.List;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.measure.Stretches;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Work;
+
+/** Finds the best plan of a small event and proves it, or proves that there is none. */
+final class Exact {
+
+  /** More than all wishes together can come to. */
+  private static final int A_LEVEL = 100_000;
+
+  /** With one, version 9.15 has been seen to fall. */
+  private static final int WORKERS = 2;
+  private static final int MOST_SECONDS = 120;
+
+  private final Event event;
+  private final Cp cp;
+  private final Steps steps;
+  private final Waits waits;
+  private final List<Bake> bakes;
+  private final List<OvenLine> ovens;
+  private final Racks racks;
+  private final Shelves shelves;
+  private final Stove stove;
+  private final Tasks tasks;
+  private final Vessels vessels;
+  private final TableLoss loss;
+  private final Points points;
+
+  private Exact(Event event) {
+    refuseWhatIsNotSaidHere(event);
+    this.event = event;
+    cp = new Cp(event.from(), event.to());
+    steps = new Steps(cp, Work.of(event));
+    waits = new Waits(cp, steps);
+    bakes = new Bakes(cp, steps, waits).all();
+    ovens = event.kitchen().ovens().stream().map(oven -> OvenLine.of(cp, oven, bakes)).toList();
+    racks = new Racks(cp, steps, bakes);
+    shelves = new Shelves(cp, steps, waits);
+    stove = new Stove(cp, steps, waits);
+    new Counted(cp, steps, waits);
+    vessels = new Vessels(cp, steps);
+    tasks = new Tasks(cp, steps, bakes, vessels.washes());
+    Crew crew = new Crew(cp, steps, tasks.all());
+    new Doors(cp, steps, bakes, tasks.all(), crew);
+    loss = new TableLoss(cp, steps, waits);
+    points = new Points(cp, steps, waits, bakes, ovens, stove, crew, vessels.washes());
+  }
+
+  /**
+   * The best plan, first by what is lost at the table, then by the wishes.
+   *
+   * @throws UnsupportedOperationException for an event with something in it that this knows no rule for
+   */
+  static Answer of(Event event) {
+    NativeLibrary.load();
+    return new Exact(event).solve();
+  }
+
+  private Answer solve() {
+    LinearArgument lost = Cp.sum(loss.byDish().values());
+    cp.model().minimize(LinearExpr.newBuilder().addTerm(lost, A_LEVEL).add(points.sum()).build());
+    CpSolver solver = solver();
+    if (!isSolved(solver)) {
+      return new Answer.NoPlan();
+    }
+    return new Answer.Best(
+        new FairPlan(event, new Answers(solver), steps, waits, bakes, ovens, racks, shelves, stove,
+            tasks, vessels, loss, points).plan());
+  }
+
+  private static CpSolver solver() {
+    CpSolver solver = new CpSolver();
+    solver.getParameters()
+        .setNumWorkers(WORKERS)
+        .setRandomSeed(1)
+        .setMaxTimeInSeconds(MOST_SECONDS);
+    return solver;
+  }
+
+  private boolean isSolved(CpSolver solver) {
+    CpSolverStatus status = solver.solve(cp.model());
+    return switch (status) {
+      case OPTIMAL -> true;
+      case INFEASIBLE -> false;
+      case FEASIBLE, UNKNOWN, MODEL_INVALID, UNRECOGNIZED -> throw new IllegalStateException(
+          event.name() + ": " + status + " " + cp.model().validate());
+    };
+  }
+
+  private static void refuseWhatIsNotSaidHere(Event event) {
+    Kitchen kitchen = event.kitchen();
+    boolean isLimited = !kitchen.circuits().isEmpty();
+    boolean isShared = event.dishes()
+        .stream()
+        .flatMap(dish -> dish.steps().stream())
+        .anyMatch(step -> step.together().most() > 1);
+    Stretches hours = new Stretches(event.cooks().stream().flatMap(cook -> cook.hours().stream()).toList());
+    boolean isAttended = hours.encloses(new Stretch(event.from(), event.to()));
+    if (isLimited || isShared || !isAttended) {
+      throw new UnsupportedOperationException("circuits, batches together, or hours with nobody there");
+    }
+  }
+}

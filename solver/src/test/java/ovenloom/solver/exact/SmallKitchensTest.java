@@ -1,0 +1,90 @@
+package ovenloom.solver.exact;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import ovenloom.model.audit.Audit;
+import ovenloom.model.audit.score.Reckoning;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Score;
+import ovenloom.solver.search.Budget;
+import ovenloom.solver.search.Found;
+import ovenloom.solver.search.Search;
+
+/**
+ * In kitchens so small that the best plan can be proven, nobody finds a better one, and the search comes to it often.
+ *
+ * <p>Three say what a plan is: the rules as CP-SAT understands them, the audit, and the search.
+ */
+class SmallKitchensTest {
+
+  /** Of the first hundred those that are proven in a few seconds. */
+  private static final long[] SEEDS = {
+      0, 1, 2, 3, 4, 5, 8, 10, 11, 12, 13, 14, 15, 16, 17, 19, 20, 22, 23, 24, 25, 26, 29, 31, 32};
+
+  private static final Budget A_SHORT_SEARCH = new Budget(null, 2_000L, 1, 1);
+  private static final int OFTEN = 5;
+
+  private static final Set<Long> PLANNED = new TreeSet<>();
+  private static final Set<Long> REACHED = new TreeSet<>();
+
+  @TempDir
+  private Path folder;
+
+  static LongStream seeds() {
+    return Arrays.stream(SEEDS);
+  }
+
+  @ParameterizedTest(name = "kitchen {0}")
+  @MethodSource("seeds")
+  void no_plan_is_better_than_the_one_that_is_proven_to_be_the_best(long seed) throws IOException {
+    Event event = SmallKitchen.of(seed, folder);
+    Found found = Search.find(event, List.of(), A_SHORT_SEARCH, (best, schedules, left) -> {}, () -> false);
+
+    switch (Exact.of(event)) {
+      case Answer.NoPlan() -> assertThat(found.breaks()).isNotEmpty();
+      case Answer.Best(Plan best) -> {
+        assertThat(Audit.of(event, best)).isEmpty();
+        isCountedAlike(best.score(), Reckoning.of(event, best));
+        PLANNED.add(seed);
+        if (found.isAPlan()) {
+          isNoBetter(found.plan().score(), best.score(), seed);
+        }
+      }
+    }
+  }
+
+  private static void isCountedAlike(Score proven, Score counted) {
+    assertThat(proven.atTheTable()).isEqualTo(counted.atTheTable());
+    assertThat(proven.points()).isEqualTo(counted.points());
+    assertThat(proven.early()).isEqualTo(counted.early());
+  }
+
+  private static void isNoBetter(Score found, Score proven, long seed) {
+    assertThat(found.atTheTableInAll()).isGreaterThanOrEqualTo(proven.atTheTableInAll());
+    if (found.atTheTableInAll() == proven.atTheTableInAll()) {
+      assertThat(found.wishes()).isGreaterThanOrEqualTo(proven.wishes());
+      if (found.wishes() == proven.wishes()) {
+        REACHED.add(seed);
+      }
+    }
+  }
+
+  /** A law that is never put to the test holds easily. */
+  @AfterAll
+  static void some_kitchens_have_a_plan_and_a_short_search_often_finds_the_best() {
+    assertThat(PLANNED).hasSizeBetween(SEEDS.length / 2, SEEDS.length - 3);
+    assertThat(REACHED).hasSizeGreaterThanOrEqualTo(OFTEN);
+  }
+}

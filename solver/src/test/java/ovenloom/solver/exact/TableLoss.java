@@ -1,0 +1,117 @@
+package ovenloom.solver.exact;
+
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.BatchLink;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
+
+/** What hot dishes lose from their last heat to the table, where less is better. */
+final class TableLoss {
+
+  private static final int FREE = 10;
+
+  private final Cp cp;
+  private final Steps steps;
+  private final Waits waits;
+  private final Map<String, LinearArgument> byDish = new TreeMap<>();
+
+  TableLoss(Cp cp, Steps steps, Waits waits) {
+    this.cp = cp;
+    this.steps = steps;
+    this.waits = waits;
+    for (Dish dish : steps.event().dishes()) {
+      if (dish.food() && dish.arrives() == Arrives.HOT) {
+        LinearExprBuilder lost = LinearExpr.newBuilder();
+        for (int batch = 1; batch <= dish.batches(); batch++) {
+          lost.addTerm(lost(dish, batch), dish.portionsInABatch());
+        }
+        byDish.put(dish.name(), lost.build());
+      }
+    }
+  }
+
+  Map<String, LinearArgument> byDish() {
+    return byDish;
+  }
+
+  private LinearArgument lost(Dish dish, int batch) {
+    List<BatchStep> ours = steps.all()
+        .stream()
+        .filter(step -> step.dish().equals(dish) && step.batches().holds(batch))
+        .toList();
+    List<BatchStep> hot = ours.stream().filter(step -> step.step().cooks()).toList();
+    if (hot.isEmpty()) {
+      return LinearExpr.constant(0);
+    }
+    BatchStep last = hot.getLast();
+    for (BatchStep other : hot) {
+      if (!other.equals(last) && !leadsTo(other, last)) {
+        throw new UnsupportedOperationException("two last steps on the heat");
+      }
+    }
+    LinearArgument served = served(dish, batch, ours);
+    LinearExprBuilder minutes = LinearExpr.newBuilder()
+        .add(served)
+        .addTerm(steps.end(last.index()), -1)
+        .add(-FREE);
+    BatchStep step = last;
+    while (step != null) {
+      BatchStep next = next(step, ours);
+      minutes.addTerm(keptHot(step, next == null ? served : steps.start(next.index())), -1);
+      minutes.add(next == null ? 0 : -next.minutes());
+      step = next;
+    }
+    IntVar lost = cp.number(0, cp.to() - cp.from(), "lost by " + dish.name());
+    cp.atMost(minutes, lost);
+    return lost;
+  }
+
+  private boolean leadsTo(BatchStep one, BatchStep other) {
+    return one.equals(other)
+        || steps.work()
+            .outOf(one.index())
+            .stream()
+            .anyMatch(link -> leadsTo(steps.all().get(link.to()), other));
+  }
+
+  private LinearArgument served(Dish dish, int batch, List<BatchStep> ours) {
+    List<BatchStep> serving = ours.stream().filter(step -> step.step().serve()).toList();
+    if (serving.size() > 1) {
+      throw new UnsupportedOperationException("two serving steps");
+    }
+    return serving.isEmpty() ? LinearExpr.constant(steps.event().due(dish, batch))
+        : steps.start(serving.getFirst().index());
+  }
+
+  private @Nullable BatchStep next(BatchStep step, List<BatchStep> ours) {
+    for (BatchLink link : steps.work().outOf(step.index())) {
+      BatchStep to = steps.all().get(link.to());
+      if (link.makesAStay() && ours.contains(to)) {
+        return to.step().serve() ? null : to;
+      }
+    }
+    return null;
+  }
+
+  /** Minutes in a place that keeps it hot, until it is taken; the more, the better. */
+  private LinearArgument keptHot(BatchStep step, LinearArgument until) {
+    Wait wait = waits.of(step.index());
+    if (wait == null || wait.hot().isEmpty()) {
+      return LinearExpr.constant(0);
+    }
+    Literal isHot = cp.any(wait.hot());
+    IntVar kept = cp.number(0, cp.to() - cp.from(), "kept hot");
+    cp.atMost(kept, Cp.minus(until, wait.from()));
+    cp.atMost(kept, 0, isHot.not());
+    return kept;
+  }
+}

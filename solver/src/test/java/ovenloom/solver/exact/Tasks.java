@@ -1,0 +1,132 @@
+package ovenloom.solver.exact;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.Literal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Cook;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.measure.Stretches;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Need;
+import ovenloom.model.plan.HandsOn.Act;
+
+/** All that takes hands: each stretch of it by cooks who are at work from its beginning to its end. */
+final class Tasks {
+
+  private static final int SLIP = 3;
+
+  private final Cp cp;
+  private final Steps steps;
+  private final List<Task> all = new ArrayList<>();
+
+  Tasks(Cp cp, Steps steps, List<Bake> bakes, List<WashUp> washes) {
+    this.cp = cp;
+    this.steps = steps;
+    for (BatchStep step : steps.all()) {
+      Bake bake = bakes.stream().filter(each -> each.step().equals(step)).findFirst().orElse(null);
+      if (bake != null) {
+        door(Act.LOAD, bake, steps.start(step.index()), bake.need().load());
+      }
+      step.step().hands().forEach(hands -> work(step, bake, hands));
+      if (bake != null) {
+        door(Act.UNLOAD, bake, Cp.plus(bake.out(), -bake.need().unload()), bake.need().unload());
+      }
+    }
+    washes.forEach(this::wash);
+  }
+
+  List<Task> all() {
+    return all;
+  }
+
+  private void door(Act act, Bake bake, LinearArgument start, int minutes) {
+    int i = bake.step().index();
+    boolean isSoon = act == Act.LOAD || bake.afterwards() == null || bake.afterwards().oven().isEmpty();
+    int latest = isSoon ? steps.latestEnd(i) : cp.to();
+    Stretch window = new Stretch(steps.soonest(i), Math.max(steps.soonest(i), latest));
+    add(act, bake.step(), bake, start, minutes, 1, null, null, window);
+  }
+
+  private void wash(WashUp wash) {
+    add(Act.WORK, null, null, wash.start(), wash.minutes(), 1, null, wash.isDone(),
+        new Stretch(cp.from(), cp.to()));
+  }
+
+  private void work(BatchStep step, @Nullable Bake bake, Need.Hands hands) {
+    int i = step.index();
+    Stretch window = new Stretch(steps.soonest(i), Math.max(steps.soonest(i), steps.latestEnd(i)));
+    boolean isFixed = step.minutes() == step.mostMinutes();
+    LinearArgument start = switch (hands.moment()) {
+      case Need.Moment.Throughout() -> steps.start(i);
+      case Need.Moment.First first -> steps.start(i);
+      case Need.Moment.Last(int minutes) -> Cp.plus(steps.end(i), -minutes);
+      case Need.Moment.At at -> around(step, at);
+    };
+    int minutes = switch (hands.moment()) {
+      case Need.Moment.Throughout() -> step.minutes();
+      case Need.Moment.First(int first) -> first;
+      case Need.Moment.Last(int last) -> last;
+      case Need.Moment.At at -> at.minutes();
+    };
+    boolean stretches = hands.moment() instanceof Need.Moment.Throughout
+        || hands.moment() instanceof Need.Moment.At;
+    if (stretches && !isFixed) {
+      throw new UnsupportedOperationException("hands that move with the minutes of " + step);
+    }
+    add(Act.WORK, step, bake, start, minutes, hands.cooks(), hands.skill(), null, window);
+  }
+
+  private LinearArgument around(BatchStep step, Need.Moment.At at) {
+    if (at.sharp()) {
+      return Cp.plus(steps.start(step.index()), at.after());
+    }
+    int least = Math.max(0, at.after() - SLIP);
+    int most = Math.min(step.minutes() - at.minutes(), at.after() + SLIP);
+    IntVar start = cp.minute("moment");
+    cp.model().addLinearConstraint(Cp.minus(start, steps.start(step.index())), least, most);
+    return start;
+  }
+
+  private void add(Act act, @Nullable BatchStep step, @Nullable Bake bake, LinearArgument start, int minutes,
+      int cooks, @Nullable String skill, @Nullable Literal isDone, Stretch window) {
+    Map<Cook, Literal> by = new LinkedHashMap<>();
+    Map<Cook, Map<Integer, Literal>> starts = new LinkedHashMap<>();
+    List<Literal> skilled = new ArrayList<>();
+    for (Cook cook : steps.event().cooks()) {
+      BoolVar does = cp.choice(cook.name() + " does it");
+      Map<Integer, Literal> own = starts(cook, start, minutes, window);
+      cp.equal(Cp.sum(own.values()), does);
+      by.put(cook, does);
+      starts.put(cook, own);
+      if (skill == null || cook.skills().contains(skill)) {
+        skilled.add(does);
+      }
+    }
+    cp.equal(Cp.sum(by.values()), isDone == null ? LinearExpr.constant(cooks) : isDone);
+    if (skill != null) {
+      cp.oneOf(skilled);
+    }
+    all.add(new Task(act, step, bake, start, minutes, cooks, isDone, by, starts));
+  }
+
+  private Map<Integer, Literal> starts(Cook cook, LinearArgument start, int minutes, Stretch window) {
+    Map<Integer, Literal> own = new TreeMap<>();
+    Stretches free = new Stretches(cook.hours()).without(new Stretches(cook.breaks()));
+    for (int minute = window.from(); minute + minutes <= window.to(); minute++) {
+      if (free.encloses(new Stretch(minute, minute + minutes))) {
+        BoolVar then = cp.choice("starts at " + minute);
+        cp.model().addEquality(start, minute).onlyEnforceIf(then);
+        own.put(minute, then);
+      }
+    }
+    return own;
+  }
+}
