@@ -31,10 +31,13 @@ class SmallKitchensTest {
 
   /** Of the first hundred those that are proven in a few seconds. */
   private static final long[] SEEDS = {
-      0, 1, 2, 3, 4, 5, 8, 10, 11, 12, 13, 14, 15, 16, 17, 19, 20, 22, 23, 24, 25, 26, 29, 31, 32};
+      1, 2, 3, 4, 5, 10, 11, 12, 13, 16, 19, 26, 29, 31, 36, 37, 39, 43, 44, 46, 48, 49, 53, 55, 56, 57, 59,
+      61, 67, 68};
 
   private static final Budget A_SHORT_SEARCH = new Budget(null, 2_000L, 1, 1);
-  private static final int OFTEN = 5;
+
+  /** How often a search so short has come to the best there is, less two. */
+  private static final int OFTEN = 6;
 
   private static final Set<Long> PLANNED = new TreeSet<>();
   private static final Set<Long> REACHED = new TreeSet<>();
