@@ -59,7 +59,7 @@ final class Lane {
     Decisions from = trial.hasBest() ? Shake.of(trial.best().decisions(), lot) : FirstOrder.of(runs);
     if (!trial.hasBest() || trial.best().score().breaks() > 0) {
       from = new Pleas(trial, lot).hear(from,
-          tries == null ? PLEAS : (int) Math.min(PLEAS, tries / 2));
+          tries == null ? PLEAS : (int) Math.min(PLEAS, tries));
     }
     List<Turn> open = turns.open();
     for (Turn turn : open) {

@@ -28,19 +28,30 @@ final class SmallKitchen {
 
   /** The event of a seed, or of the first after it whose file has no mistake. */
   static Event of(long seed, Path folder) throws IOException {
+    return read(text(seed, folder), folder);
+  }
+
+  /** Its problem file. */
+  static String text(long seed, Path folder) throws IOException {
     for (long each = seed; each < seed + 100 * NEXT; each += NEXT) {
-      Path file = Files.writeString(folder.resolve("small.yaml"), text(each));
-      if (ProblemFile.read(file, folder,
-          null) instanceof Reading.Understood<Event>(var event, var sources, var notes)) {
-        return event;
+      String text = new SmallKitchen(each).write(each);
+      if (reading(text, folder) instanceof Reading.Understood<Event>) {
+        return text;
       }
     }
     throw new AssertionError("none of a hundred suppers could be");
   }
 
-  /** The problem file of a seed. */
-  static String text(long seed) {
-    return new SmallKitchen(seed).write(seed);
+  /** What is written, as an event; mistakes in it fail the test. */
+  static Event read(String text, Path folder) throws IOException {
+    return switch (reading(text, folder)) {
+      case Reading.Understood<Event>(var event, var sources, var notes) -> event;
+      case Reading.Mistaken<Event>(var mistakes) -> throw new AssertionError(mistakes.toString());
+    };
+  }
+
+  private static Reading<Event> reading(String text, Path folder) throws IOException {
+    return ProblemFile.read(Files.writeString(folder.resolve("small.yaml"), text), folder, null);
   }
 
   private String write(long seed) {
