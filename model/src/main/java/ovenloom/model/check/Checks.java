@@ -12,7 +12,8 @@ import ovenloom.model.menu.Work;
 public final class Checks {
 
   private static final List<Check> ALL = List.of(new Marks(), new OvenRoom(), new ShelfRoom(),
-      new BurnersEnough(), new HandsEnough(), new SomeoneAbout(), new VesselsEnough(), new VesselsInHand(),
+      new BurnersEnough(), new HandsEnough(), new SomeoneAbout(), new SomeoneToServe(), new VesselsEnough(),
+      new VesselsInHand(),
       new VesselsAtTheTable(),
       new TimeEnough(), new Serving(), new BakeInItself(), new CircuitsEnough(), new BreaksInHours(),
       new RawFood());

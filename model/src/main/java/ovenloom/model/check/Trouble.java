@@ -79,6 +79,9 @@ public sealed interface Trouble {
   /** Cooking that wants someone about, longer than anyone is. */
   record NobodyAbout(int minutes, int longest) implements Trouble {}
 
+  /** A table time in nobody's hours. */
+  record NobodyToServe(String dish) implements Trouble {}
+
   /** More of a vessel at one time than there are. */
   record TooFewVessels(String vessel, int wanted, int there) implements Trouble {}
 

@@ -57,6 +57,9 @@ final class TroubleText {
             "this cooks for " + time(minutes) + ", and someone is there for " + time(longest)
                 + " on end at most before it is due",
             "Let someone stay, or say \"unattended: yes\" if it may cook alone.");
+      case Trouble.NobodyToServe(String dish) ->
+        said("nobody is in hours as " + quoted(dish) + " goes to the table",
+            "Let someone stay until then, or look at the hours of the cooks.");
       case Trouble.TooFewVessels(String vessel, int wanted, int there) ->
         said("this takes " + wanted + " of " + quoted(vessel) + ", and there " + are(there),
             "Take fewer, or count them again.");

@@ -146,7 +146,8 @@ class HostileFileTest {
 
   @Test
   void three_thousand_steps_in_a_row_are_looked_at() {
-    var steps = new StringBuilder(Desktop.SUPPER.replace("on the day: 14", "8 days before: 14"))
+    var steps = new StringBuilder(
+        Desktop.SUPPER.replace("on the day: 14", "8 days before: 9:00-10:00, on the day: 14"))
         .append("dishes:\n  - dish: Soup\n    steps:\n");
     for (int i = 0; i < 3_000; i++) {
       steps.append("      - {do: s").append(i).append(", takes: 1 min}\n");

@@ -213,6 +213,17 @@ class ImpossibleTest {
   }
 
   @Test
+  void someone_is_there_as_food_goes_to_the_table() {
+    String cut = dish("- {do: cut, takes: 5 min, keeps: {counter: 3 h}}\n");
+
+    assertThat(desk(Desktop.SUPPER.replace("14:00-20:00", "14:00-18:59"), cut).mistakes("it.yaml"))
+        .contains("nobody is in hours as \"Soup\" goes to the table");
+    assertThat(desk(Desktop.SUPPER.replace("14:00-20:00", "14:00-19:00"), cut).mistakes("it.yaml")).isEmpty();
+    String pause = Desktop.SUPPER.replace("14:00-20:00}", "14:00-20:00}, breaks: {on the day: 18:50-19:10}");
+    assertThat(desk(pause, cut).mistakes("it.yaml")).isEmpty();
+  }
+
+  @Test
   void what_cooks_longer_than_anyone_is_about_is_said_to_be_unattended_or_wrong() {
     assertThat(soup("- {do: braise, takes: 6 h, in: tin, bake: {at: 150 C}}\n"))
         .contains("someone is there for 5 h on end");
