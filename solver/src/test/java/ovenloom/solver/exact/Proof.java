@@ -1,0 +1,91 @@
+package ovenloom.solver.exact;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ovenloom.model.plan.Score;
+
+/**
+ * What was proven of a small kitchen, to be kept in a file: a proof takes longer than the search it is held against.
+ *
+ * @param kitchen its seed
+ * @param text the hash of its problem file, so that nobody takes the proof of one supper for another's
+ * @param isPossible whether there is a plan
+ * @param atTheTable what the best plan loses at the table, 0 where there is none
+ * @param wishes its points, 0 where there is none
+ */
+record Proof(long kitchen, int text, boolean isPossible, long atTheTable, long wishes) {
+
+  private static final String FILE = "proofs.txt";
+  private static final Path SOURCE = Path.of("src/test/resources/ovenloom/solver/exact", FILE);
+
+  private static final String HEAD = """
+      # The best there is in the small kitchens of SmallKitchensTest, proven by CP-SAT (OR-Tools).
+      # Made by: mvn -pl solver -am test -Dtest=SmallKitchensTest -Dsurefire.failIfNoSpecifiedTests=false \
+      -Dovenloom.proofs=write
+      # kitchen, hash of its problem file, whether there is a plan, lost at the table, points of all wishes
+      """;
+
+  static Proof of(long kitchen, String text, Answer answer) {
+    return switch (answer) {
+      case Answer.NoPlan() -> new Proof(kitchen, text.hashCode(), false, 0, 0);
+      case Answer.Best(var plan) -> new Proof(
+          kitchen, text.hashCode(), true, plan.score().atTheTableInAll(), plan.score().wishes());
+    };
+  }
+
+  /** Whether a plan with this score is better than can be. */
+  boolean isBeatenBy(Score found) {
+    return !isPossible || found.atTheTableInAll() < atTheTable
+        || (found.atTheTableInAll() == atTheTable && found.wishes() < wishes);
+  }
+
+  /** Whether a plan with this score is as good as can be. */
+  boolean isReachedBy(Score found) {
+    return isPossible && found.atTheTableInAll() == atTheTable && found.wishes() == wishes;
+  }
+
+  /** Those kept in the file, by kitchen. */
+  static Map<Long, Proof> kept() {
+    try (BufferedReader lines = new BufferedReader(new InputStreamReader(
+        Objects.requireNonNull(Proof.class.getResourceAsStream(FILE), FILE), StandardCharsets.UTF_8))) {
+      return lines.lines()
+          .filter(line -> !line.startsWith("#"))
+          .map(Proof::read)
+          .collect(Collectors.toMap(Proof::kitchen, Function.identity(), (one, other) -> one, TreeMap::new));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Keeps these in the file, and nothing else. */
+  static void keep(Collection<Proof> proofs) throws IOException {
+    Files.writeString(SOURCE, Stream.concat(Stream.of(HEAD.strip()), proofs.stream().map(Proof::line))
+        .collect(Collectors.joining("\n", "", "\n")));
+  }
+
+  private static Proof read(String line) {
+    String[] words = line.split(" ", -1);
+    return new Proof(
+        Long.parseLong(words[0]),
+        Integer.parseInt(words[1]),
+        Boolean.parseBoolean(words[2]),
+        Long.parseLong(words[3]),
+        Long.parseLong(words[4]));
+  }
+
+  private String line() {
+    return "%d %d %b %d %d".formatted(kitchen, text, isPossible, atTheTable, wishes);
+  }
+}
