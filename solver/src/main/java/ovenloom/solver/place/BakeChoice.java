@@ -1,7 +1,7 @@
 package ovenloom.solver.place;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.measure.Setting;
 import ovenloom.solver.timeline.Bake;
 
@@ -11,12 +11,12 @@ import ovenloom.solver.timeline.Bake;
  * @param oven its number in the kitchen's list
  * @param mode the oven's
  * @param marks one for each stage
- * @param bake as the oven's dial sees it
+ * @param bake as the oven's dial sees it, with its stay if it has one
  * @param racks which of the oven's racks will do
  * @param points what the marks cost, off those that were written
  * @param asWritten whether the marks are those nearest to what was written
  * @param hold where the dial stands while food stays in the oven
- * @param held minutes that it stays in there after its bake, at the last of the marks; 0 if it is taken out
+ * @param held minutes that it stays in there after its bake; 0 if it is taken out
  */
 public record BakeChoice(
     int oven, String mode, List<Setting> marks, Bake bake, List<Integer> racks, int points,
@@ -25,26 +25,24 @@ public record BakeChoice(
   /**
    * Where an oven's dial stands while food waits in it.
    *
+   * @param mark null where it is switched off
    * @param setting the mark in the bake's mode, by number
    */
-  public record Hold(Setting mark, int setting) {}
+  public record Hold(@Nullable Setting mark, int setting) {
+
+    static final Hold OFF = new Hold(null, Bake.OFF);
+  }
 
   public BakeChoice {
     marks = List.copyOf(marks);
     racks = List.copyOf(racks);
   }
 
-  /** The same, but that the food stays in the oven for some minutes. */
-  BakeChoice held(int minutes) {
-    List<Setting> all = new ArrayList<>(marks);
-    all.add(hold.mark());
+  /** The same, but that the food stays in the oven for some minutes, at its holding mark or switched off. */
+  BakeChoice held(int minutes, boolean off) {
+    Hold at = off ? Hold.OFF : hold;
     return new BakeChoice(
-        oven, mode, all, bake.held(minutes, hold.setting()), racks, points, asWritten, hold, minutes);
-  }
-
-  /** How many of the marks are the bake's own. */
-  int stages() {
-    return held > 0 ? marks.size() - 1 : marks.size();
+        oven, mode, marks, bake.held(minutes, at.setting()), racks, points, asWritten, at, minutes);
   }
 
   /** Whether both are in one oven, at one mark, in one mode, as they go in. */

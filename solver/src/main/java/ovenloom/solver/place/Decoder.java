@@ -109,8 +109,8 @@ public final class Decoder {
       fitting.serve(placing, first < 0 ? placing.due() : draft.end[first] - placing.minutes());
     } else {
       int step = placing.units().getFirst().index();
-      int until = larder.staysInItsOvenUntil(placing, waitsOf.get(run), decisions);
-      fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step), until);
+      OvenStay stay = larder.stayInItsOven(placing, waitsOf.get(run), decisions);
+      fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step), stay);
     }
     draft.placed[run] = true;
     meetLinks(placing);

@@ -2,6 +2,7 @@ package ovenloom.solver.place;
 
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Temperature;
+import ovenloom.solver.timeline.Bake;
 import ovenloom.solver.timeline.OvenHeat;
 import ovenloom.solver.timeline.Presence;
 
@@ -33,12 +34,20 @@ final class DialHeat implements OvenHeat {
 
   @Override
   public int change(int one, int other) {
-    return change[one][other];
+    if (one == Bake.OFF) {
+      return other == Bake.OFF ? 0 : fromRoom[other];
+    }
+    return other == Bake.OFF ? 0 : change[one][other];
   }
 
   @Override
   public int fromRoom(int setting) {
     return fromRoom[setting];
+  }
+
+  @Override
+  public int preheat(int last, int next, int minutes) {
+    return oven.warmth().preheat(temperature[last], temperature[next], minutes);
   }
 
   @Override

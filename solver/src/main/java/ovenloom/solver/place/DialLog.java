@@ -3,6 +3,8 @@ package ovenloom.solver.place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Warmth;
 import ovenloom.model.measure.Setting;
@@ -34,7 +36,7 @@ public final class DialLog {
     for (int oven = 0; oven < event.kitchen().ovens().size(); oven++) {
       List<Block> blocks = blocks(draft, oven);
       if (!blocks.isEmpty()) {
-        logs.add(log(event.kitchen().ovens().get(oven), blocks));
+        logs.add(log(event.kitchen().ovens().get(oven), blocks, leftOff(draft, oven)));
       }
     }
     return logs;
@@ -55,8 +57,12 @@ public final class DialLog {
         for (int stage = 0; stage < choice.marks().size(); stage++) {
           int from = draft.start[run] + choice.bake().from(stage);
           int to = from + choice.bake().minutes(stage);
+          stages.add(new Block(choice.marks().get(stage), choice.mode(), from, to, false));
+        }
+        Setting hold = choice.hold().mark();
+        if (choice.held() > 0 && hold != null) {
           stages.add(
-              new Block(choice.marks().get(stage), choice.mode(), from, to, stage >= choice.stages()));
+              new Block(hold, choice.mode(), draft.end[run], draft.end[run] + choice.held(), true));
         }
       }
     }
@@ -72,6 +78,18 @@ public final class DialLog {
       }
     }
     return blocks;
+  }
+
+  /** When an oven is switched off over food that waits in it. */
+  private static Set<Integer> leftOff(Draft draft, int oven) {
+    Set<Integer> moments = new TreeSet<>();
+    for (int run = 0; run < draft.choice.length; run++) {
+      BakeChoice choice = draft.choice[run];
+      if (choice != null && choice.oven() == oven && choice.held() > 0 && choice.hold().mark() == null) {
+        moments.add(draft.end[run]);
+      }
+    }
+    return moments;
   }
 
   /**
@@ -96,7 +114,7 @@ public final class DialLog {
     return one.mark().equals(next.mark()) && one.mode().equals(next.mode()) && next.from() <= one.to();
   }
 
-  private OvenLog log(Oven oven, List<Block> blocks) {
+  private OvenLog log(Oven oven, List<Block> blocks, Set<Integer> leftOff) {
     List<Span> spans = new ArrayList<>();
     for (int i = 0; i < blocks.size(); i++) {
       Block block = blocks.get(i);
@@ -104,6 +122,10 @@ public final class DialLog {
       int changed = 0;
       if (before == null || holdsAMorning(before.to(), block.from())) {
         int preheat = oven.warmth().minutes(oven.warmth().room(), block.mark().temperature());
+        add(spans, Doing.WARMING, block, block.from() - preheat, block.from());
+      } else if (leftOff.contains(before.to())) {
+        int gap = block.from() - before.to();
+        int preheat = oven.warmth().preheat(before.mark().temperature(), block.mark().temperature(), gap);
         add(spans, Doing.WARMING, block, block.from() - preheat, block.from());
       } else if (before.to() < block.from()) {
         bridge(spans, oven, before, block);

@@ -88,7 +88,7 @@ public final class FairCopy {
 
   private Baking baking(Run run, BakeChoice choice) {
     List<Baking.StageRun> stages = new ArrayList<>();
-    for (int stage = 0; stage < choice.stages(); stage++) {
+    for (int stage = 0; stage < choice.marks().size(); stage++) {
       int from = draft.start[run.index()] + choice.bake().from(stage);
       stages.add(new Baking.StageRun(
           choice.marks().get(stage), new Stretch(from, from + choice.bake().minutes(stage))));

@@ -39,13 +39,13 @@ final class Fitting {
    * Places a run as late as it fits with its end not after a moment.
    *
    * @param wanted the way to bake it, or below 0
-   * @param until when its food is to leave the oven if it stays in there, or NONE
+   * @param stay of its food in its oven; null if it is to be taken out
    */
-  void place(Run run, int latestEnd, int wanted, int until) {
+  void place(Run run, int latestEnd, int wanted, @Nullable OvenStay stay) {
     int notAfter = latestEnd - run.minutes();
-    Found found = find(run, notAfter, wanted, until);
-    if (found.start() == Timeline.NONE && until != Timeline.NONE) {
-      found = find(run, notAfter, wanted, Timeline.NONE);
+    Found found = find(run, notAfter, wanted, stay);
+    if (found.start() == Timeline.NONE && stay != null) {
+      found = find(run, notAfter, wanted, null);
     }
     settle(found.request(), found.start(), notAfter);
     draft.blocker[run.index()] = found.blocker();
@@ -54,7 +54,7 @@ final class Fitting {
 
   private record Found(Request request, int start, int blocker, @Nullable Scarce scarce) {}
 
-  private Found find(Run run, int notAfter, int wanted, int until) {
+  private Found find(Run run, int notAfter, int wanted, @Nullable OvenStay stay) {
     List<BakeChoice> all = wants.bakes(run);
     if (!run.footing().bakes()) {
       return find(Request.of(run, null), notAfter);
@@ -66,7 +66,7 @@ final class Fitting {
           ? choice.asWritten() || floor.dials[choice.oven()].uses(choice.bake().setting(0))
           : i == wanted % all.size();
       if (asked) {
-        Found found = find(new Request(run, choice, until), notAfter);
+        Found found = find(new Request(run, choice, stay), notAfter);
         best = isBetter(found, best) ? found : best;
       }
     }

@@ -28,8 +28,11 @@ final class Larder {
   private final List<List<Spot>> spots = new ArrayList<>();
   private final int[] stepOf;
 
-  /** A sort of place to wait in; a store's number in the kitchen's list, for a store. */
-  private record Spot(WaitPart.Kind kind, int store) {}
+  private static final int AT_HOLD = 0;
+  private static final int OFF = 1;
+
+  /** A sort of place to wait in; a store's number in the kitchen's list, for a store; {@link #OFF} or not, for an oven. */
+  private record Spot(WaitPart.Kind kind, int place) {}
 
   Larder(Runs runs, Floor floor, Draft draft) {
     this.runs = runs;
@@ -48,7 +51,8 @@ final class Larder {
       all.add(new Spot(WaitPart.Kind.BURNER, 0));
     }
     if (staysInItsOven(wait)) {
-      all.add(new Spot(WaitPart.Kind.OVEN, 0));
+      all.add(new Spot(WaitPart.Kind.OVEN, AT_HOLD));
+      all.add(new Spot(WaitPart.Kind.OVEN, OFF));
     }
     return all;
   }
@@ -75,22 +79,29 @@ final class Larder {
   }
 
   /**
-   * Until when the food of a run is to stay in its oven, if that was decided for it; else NONE. All its batches have to be
-   * taken at one moment, for then the oven is opened.
+   * The stay of a run's food in its oven, if that was decided for it; else null. All its batches have to be taken at one
+   * moment, for then the oven is opened.
    */
-  int staysInItsOvenUntil(Run run, List<Integer> waits, Decisions decisions) {
-    int until = Timeline.NONE;
+  @Nullable
+  OvenStay stayInItsOven(Run run, List<Integer> waits, Decisions decisions) {
+    OvenStay stay = null;
     for (int number : waits) {
-      int way = decisions.stay(stepOf[waits.getFirst()]);
-      List<Spot> all = spots.get(number);
-      int to = lastTaken(runs.waits().get(number));
-      boolean decided = way >= 0 && all.get(way % all.size()).kind() == WaitPart.Kind.OVEN;
-      if (!decided || (until != Timeline.NONE && until != to)) {
-        return Timeline.NONE;
+      Spot spot = decided(number, decisions.stay(stepOf[waits.getFirst()]));
+      if (spot == null || spot.kind() != WaitPart.Kind.OVEN) {
+        return null;
       }
-      until = to;
+      OvenStay its = new OvenStay(lastTaken(runs.waits().get(number)), spot.place() == OFF);
+      if (stay != null && !stay.equals(its)) {
+        return null;
+      }
+      stay = its;
     }
-    return until;
+    return stay;
+  }
+
+  private @Nullable Spot decided(int wait, int way) {
+    List<Spot> all = spots.get(wait);
+    return way < 0 ? null : all.get(way % all.size());
   }
 
   private int lastTaken(Wait wait) {
@@ -112,9 +123,9 @@ final class Larder {
       return;
     }
     boolean held = draft.outOfTheOven(wait.run()) > from;
-    int way = decisions.stay(stepOf[number]);
+    Spot spot = decided(number, decisions.stay(stepOf[number]));
     List<WaitPart> found = held ? keptInItsOven(wait, from, to) : null;
-    found = way < 0 || found != null ? found : inSpot(wait, spots.get(number), way, from, to);
+    found = spot == null || found != null ? found : inSpot(wait, spot, from, to);
     found = found == null ? find(wait, from, to) : found;
     if (found == null) {
       found = List.of(WaitPart.onTheCounter(from, to));
@@ -146,15 +157,14 @@ final class Larder {
     return found == null ? onItsBurners(wait, from, to) : found;
   }
 
-  private @Nullable List<WaitPart> inSpot(Wait wait, List<Spot> all, int way, int from, int to) {
-    Spot spot = all.get(way % all.size());
+  private @Nullable List<WaitPart> inSpot(Wait wait, Spot spot, int from, int to) {
     return switch (spot.kind()) {
       case COUNTER -> onTheCounter(wait, from, to);
       case BURNER -> onItsBurners(wait, from, to);
       case OVEN -> null;
-      case STORE -> runs.event().kitchen().stores().get(spot.store()).kind().isCold()
-          ? inColdPlace(wait, spot.store(), from, to)
-          : inHotPlace(wait, spot.store(), from, to);
+      case STORE -> runs.event().kitchen().stores().get(spot.place()).kind().isCold()
+          ? inColdPlace(wait, spot.place(), from, to)
+          : inHotPlace(wait, spot.place(), from, to);
     };
   }
 

@@ -8,6 +8,9 @@ import java.util.Arrays;
  */
 public final class Bake {
 
+  /** The setting of an oven that is switched off. */
+  public static final int OFF = -1;
+
   /** The first openings of each: as it goes in, as it comes out. */
   static final int IN_AND_OUT = 2;
 
@@ -110,6 +113,20 @@ public final class Bake {
   /** How long a stage lasts. */
   public int minutes(int stage) {
     return from[stage + 1] - from[stage];
+  }
+
+  /** For how many of its minutes the oven is on. */
+  int minutesOn() {
+    return isLeftOff() ? from[setting.length - 1] : minutes;
+  }
+
+  /** The last setting at which the oven is on for it. */
+  int lastOn() {
+    return setting[isLeftOff() ? setting.length - 2 : setting.length - 1];
+  }
+
+  private boolean isLeftOff() {
+    return setting[setting.length - 1] == OFF;
   }
 
   boolean avoids(Bake other) {

@@ -64,10 +64,18 @@ final class OvenGaps {
     return latest == Timeline.NONE ? latest : latest + preheat;
   }
 
-  private boolean isOnInHours(Bake before, Bake next, int from, int to) {
-    return open.covers(from, to)
-        || open.covers(to - heat.onBefore(before.setting(before.stages() - 1), next.setting(0), from, to),
-            to);
+  private boolean isOnInHours(Bake before, Bake next, int out, int to) {
+    if (before.minutesOn() < before.minutes()) {
+      return isSwitchedOnAgain(before, next, out - before.minutes() + before.minutesOn(), to);
+    }
+    return open.covers(out, to)
+        || open.covers(to - heat.onBefore(before.lastOn(), next.setting(0), out, to), to);
+  }
+
+  private boolean isSwitchedOnAgain(Bake before, Bake next, int off, int to) {
+    int preheat = morningFrom(off) < to ? heat.fromRoom(next.setting(0))
+        : heat.preheat(before.lastOn(), next.setting(0), to - off);
+    return someone.openAt(to - preheat) && open.covers(to - preheat, to);
   }
 
   /** The next bake needs a warm oven as well. */

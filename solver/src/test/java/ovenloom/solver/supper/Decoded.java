@@ -43,7 +43,11 @@ public final class Decoded {
   }
 
   public static Decoded of(Path folder, String text) throws IOException {
-    return new Decoded(Suppers.read(folder, text));
+    return of(Suppers.read(folder, text));
+  }
+
+  public static Decoded of(Event event) {
+    return new Decoded(event);
   }
 
   /** Lets a step end some minutes before it must. */
@@ -77,6 +81,18 @@ public final class Decoded {
       assertThat(way).as("%s at %s, %s", step, mark, mode).isLessThan(ways.size());
       decisions.setBake(first(run), way);
     }
+    return this;
+  }
+
+  /** Leaves the food of a bake in its oven, with the dial at its holding mark: the last way to wait but one. */
+  public Decoded heldInItsOven(String step) {
+    runsOf(step).forEach(run -> decisions.setStay(first(run), decoder.waysToWait(first(run)) - 2));
+    return this;
+  }
+
+  /** Leaves the food of a bake in its oven, switched off. */
+  public Decoded leftInItsOven(String step) {
+    runsOf(step).forEach(run -> decisions.setStay(first(run), decoder.waysToWait(first(run)) - 1));
     return this;
   }
 

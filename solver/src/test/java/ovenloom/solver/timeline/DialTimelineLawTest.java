@@ -57,6 +57,9 @@ class DialTimelineLawTest {
     if (random.nextInt(4) == 0) {
       bake = ABake.aBake(10, AnOvenHeat.HOT).then(4 + random.nextInt(20), AnOvenHeat.MILD);
     }
+    if (random.nextInt(5) == 0) {
+      bake = ABake.aBake(10, AnOvenHeat.HOT).then(4 + random.nextInt(40), Bake.OFF);
+    }
     bake.load(1 + random.nextInt(2)).unload(1 + random.nextInt(2));
     switch (random.nextInt(6)) {
       case 0 -> bake.shutFor(random.nextInt(30));

@@ -119,17 +119,32 @@ final class NaiveOven {
       return true;
     }
     if (last >= from && !morning) {
-      int minute = last;
-      int before = all.stream()
-          .filter(each -> each.isInside(minute))
-          .findFirst()
-          .orElseThrow()
-          .settingAt(last);
+      int before = settingAt(last, all);
+      if (before == Bake.OFF) {
+        return isSwitchedOnAgain(bake, wanted, last, all);
+      }
       return isOpen(empty, bake.start)
           || isOpen(bake.start - heat.onBefore(before, wanted, empty, bake.start), bake.start);
     }
     int on = bake.start - heat.fromRoom(wanted);
     return on >= empty && isOpen(on, bake.start) && someone.openAt(on);
+  }
+
+  /** After food was left in it, off. */
+  private boolean isSwitchedOnAgain(Taken bake, int wanted, int last, List<Taken> all) {
+    int lit = last;
+    boolean morning = false;
+    while (settingAt(lit, all) == Bake.OFF) {
+      morning |= Math.floorMod(lit, 1440) == 240;
+      lit--;
+    }
+    int on = bake.start
+        - (morning ? heat.fromRoom(wanted) : heat.preheat(settingAt(lit, all), wanted, bake.start - lit - 1));
+    return isOpen(on, bake.start) && someone.openAt(on);
+  }
+
+  private static int settingAt(int minute, List<Taken> all) {
+    return all.stream().filter(each -> each.isInside(minute)).findFirst().orElseThrow().settingAt(minute);
   }
 
   private static boolean isInUse(int minute, List<Taken> all) {
