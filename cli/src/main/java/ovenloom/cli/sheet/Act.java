@@ -12,9 +12,12 @@ import java.util.List;
  */
 record Act(int at, Turn turn, List<String> cooks, String thing, String words) implements Comparable<Act> {
 
-  /** What comes first within a minute: a hand is freed before it is filled. */
+  /**
+   * What comes first within a minute: a place is emptied before it is filled, and what goes from one to another comes
+   * between the two; a dial is turned when the oven is empty.
+   */
   enum Turn {
-    TABLE, SERVE, OUT, DIAL, IN, WORK, WAIT, WASH
+    TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, WASH
   }
 
   private static final Comparator<Act> ORDER = Comparator.comparingInt(Act::at).thenComparing(Act::turn);

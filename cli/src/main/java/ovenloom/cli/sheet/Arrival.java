@@ -2,6 +2,9 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
@@ -17,15 +20,15 @@ import ovenloom.model.plan.Placement;
  *
  * @param isThereAlready whether the food is where it is wanted
  */
-record Arrival(Book book, Words words, Placement run, boolean isThereAlready) {
+record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
 
   String sentences() {
-    Baking baking = run.baking();
+    Baking baking = run().baking();
     Need.Bake bake = step().step().bake();
     if (baking != null && bake != null) {
       return intoTheOven(baking) + " " + care(bake, baking.oven());
     }
-    return switch (Journey.spot(step(), run)) {
+    return switch (armful.spot()) {
       case Spot.OnBurners(List<String> burners) ->
         place("Onto " + words.burners(burners), "Stays on the burner.");
       case Spot.OnShelves(String store, List<String> shelves) ->
@@ -36,14 +39,44 @@ record Arrival(Book book, Words words, Placement run, boolean isThereAlready) {
     };
   }
 
+  private Placement run() {
+    return armful.run();
+  }
+
   private BatchStep step() {
-    return book.steps(run).getFirst();
+    return armful.step();
   }
 
   private String intoTheOven(Baking baking) {
     String oven = words.oven(baking.oven());
-    String in = isThereAlready ? "Stays in " + oven : "Into " + oven + vessels(false);
-    return in + ": " + words.racks(baking.oven(), baking.racks()) + ", " + marks(baking) + ".";
+    String in = isThereAlready ? "Stays in " + oven : into("Into " + oven);
+    return in + ": " + racks(baking.oven()) + ", " + marks(baking) + ".";
+  }
+
+  private String racks(String oven) {
+    List<Integer> racks = armful.runs()
+        .stream()
+        .map(Placement::baking)
+        .filter(Objects::nonNull)
+        .flatMap(baking -> baking.racks().stream())
+        .toList();
+    boolean isShared = racks.size() > 1 && racks.stream().distinct().count() == 1;
+    return isShared ? "side by side on the " + words.racks(oven, racks) : words.racks(oven, racks);
+  }
+
+  /** With the vessels, and with those it is poured out of where that is work by the way and no step of its own. */
+  private String into(String place) {
+    List<Filling> filled = armful.filled();
+    List<Filling> emptied = armful.emptied();
+    boolean isPoured = !filled.isEmpty() && !emptied.isEmpty() && !kinds(filled).equals(kinds(emptied));
+    if (!isPoured) {
+      return place + Words.in(armful.fillings());
+    }
+    return "From " + Words.vessels(emptied, "the ") + " into " + Words.vessels(filled, "the ") + ". " + place;
+  }
+
+  private static Set<String> kinds(List<Filling> fillings) {
+    return fillings.stream().map(Filling::vessel).collect(Collectors.toSet());
   }
 
   private String marks(Baking baking) {
@@ -79,19 +112,19 @@ record Arrival(Book book, Words words, Placement run, boolean isThereAlready) {
     if (bake.doorShut() == 0) {
       return "";
     }
-    int minutes = Math.min(bake.doorShut(), run.when().minutes() - bake.load());
-    return " Door shut until " + at(run.when().from() + bake.load() + minutes) + ".";
+    int minutes = Math.min(bake.doorShut(), run().when().minutes() - bake.load());
+    return " Door shut until " + at(run().when().from() + bake.load() + minutes) + ".";
   }
 
   private String place(String into, String stays) {
-    String where = isThereAlready ? stays : into + vessels(false) + ".";
+    String where = isThereAlready ? stays : into(into) + ".";
     return where + " " + doing(name());
   }
 
   private String onTheBench() {
     String machines = Words
         .and(step().step().appliances().stream().map(Need.OnAppliance::appliance).toList());
-    return doing(name() + vessels(true) + (machines.isEmpty() ? "" : " at the " + machines));
+    return doing(name() + Words.in(armful.filled()) + (machines.isEmpty() ? "" : " at the " + machines));
   }
 
   private String doing(String what) {
@@ -107,27 +140,12 @@ record Arrival(Book book, Words words, Placement run, boolean isThereAlready) {
     return step().dish().steps().stream().filter(each -> each.bake() != null).count() > 1;
   }
 
-  /** Only new ones where the food stays under the same hands: its dish since yesterday need not be told. */
-  private String vessels(boolean onlyNew) {
-    List<String> pieces = new ArrayList<>();
-    List<BatchStep> steps = book.steps(run);
-    for (BatchStep each : step().step().together().oneVessel() ? steps.subList(0, 1) : steps) {
-      for (Filling filling : book.work().fillingsOf(each.index())) {
-        for (int piece = 0; piece < filling.count()
-            && (!onlyNew || filling.first() == each.index()); piece++) {
-          pieces.add(filling.vessel());
-        }
-      }
-    }
-    return pieces.isEmpty() ? "" : " (" + Words.counted(pieces, "") + ")";
-  }
-
   private String at(int minute) {
-    return clock().time(minute, run.when().from());
+    return clock().time(minute, run().when().from());
   }
 
   private Timing timing() {
-    return new Timing(clock(), step(), run);
+    return new Timing(clock(), step(), run());
   }
 
   private Clock clock() {

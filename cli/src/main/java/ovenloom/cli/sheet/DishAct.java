@@ -5,48 +5,72 @@ import java.util.List;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
+import ovenloom.model.menu.Filling;
 
-/** An act on some batches of a dish, as a step of it asks. */
-record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches batches, String words) {
+/**
+ * An act on some batches of a dish, as a step of it asks.
+ *
+ * @param from what it is taken out of; the worktop where it is taken out of nothing
+ * @param words what is done next, in sentences
+ * @param served what goes to the table in it
+ */
+record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches batches, Spot from,
+    String words, List<Filling> served) {
 
   DishAct {
     cooks = List.copyOf(cooks);
+    served = List.copyOf(served);
+  }
+
+  DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches batches, String words) {
+    this(at, turn, cooks, step, batches, new Spot.Bench(), words, List.of());
   }
 
   /** Tells batches to which the same is done at the same minute in one line. */
-  static List<Act> told(List<DishAct> acts) {
+  static List<Act> told(List<DishAct> acts, Leaving leaving) {
     List<Act> told = new ArrayList<>();
     List<DishAct> open = new ArrayList<>(acts);
     while (!open.isEmpty()) {
       DishAct first = open.getFirst();
       List<DishAct> same = open.stream().filter(first::isLike).toList();
       open.removeAll(same);
-      told.add(new Act(first.at, first.turn, first.cooks, first.step.dish().name(),
-          first.batches(same) + first.words));
+      told.add(first.line(same, leaving));
     }
     return told;
   }
 
   private boolean isLike(DishAct other) {
     return at == other.at && turn == other.turn && cooks.equals(other.cooks)
-        && step.dish().name().equals(other.step.dish().name()) && words.equals(other.words);
+        && step.dish().name().equals(other.step.dish().name()) && words.equals(other.words)
+        && from.place().equals(other.from.place());
+  }
+
+  private Act line(List<DishAct> same, Leaving leaving) {
+    Spot all = same.stream().map(DishAct::from).reduce(Spot::and).orElse(from);
+    List<String> sentences = new ArrayList<>(List.of(batches(same), leaving.sentence(all), words));
+    if (turn == Turn.SERVE) {
+      List<Filling> vessels = same.stream().flatMap(act -> act.served.stream()).distinct().toList();
+      sentences.add("To the table" + Words.in(vessels) + ".");
+    }
+    sentences.removeIf(String::isEmpty);
+    return new Act(at, turn, cooks, step.dish().name(), String.join(" ", sentences));
   }
 
   private String batches(List<DishAct> same) {
     int all = step.dish().batches();
-    List<String> numbers = new ArrayList<>();
+    List<Integer> numbers = new ArrayList<>();
     for (int batch = 1; batch <= all; batch++) {
       int number = batch;
       if (same.stream().anyMatch(act -> act.batches.holds(number))) {
-        numbers.add(Integer.toString(number));
+        numbers.add(number);
       }
     }
     if (all == 1 || step.step().once()) {
       return "";
     }
     if (numbers.size() == all) {
-      return all == 2 ? "Both batches. " : "All " + all + " batches. ";
+      return all == 2 ? "Both batches." : "All " + all + " batches.";
     }
-    return (numbers.size() == 1 ? "Batch " : "Batches ") + Words.and(numbers) + " of " + all + ". ";
+    return Words.capital(Words.batches(numbers)) + " of " + all + ".";
   }
 }

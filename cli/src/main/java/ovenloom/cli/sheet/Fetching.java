@@ -1,74 +1,98 @@
 package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import ovenloom.cli.sheet.Journey.Leg;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Filling;
 import ovenloom.model.plan.Placement;
 
-/** The food that a run takes, and where it is just before. */
-record Fetching(Book book, Words words, Placement run) {
+/** The food that is taken in one armful, and where it is just before. */
+record Fetching(Book book, Words words, Armful armful) {
 
-  /** Some of it, that leaves its place for this run and not for another one that begins at the same minute. */
-  record Food(BatchStep from, Leg leg, boolean isAShare) {
+  /**
+   * Some of it, that leaves its place for this and not for another run that begins at the same minute.
+   *
+   * @param from whose food it is: one step's, perhaps of several batches
+   * @param isThere whether it is where it is wanted
+   */
+  record Food(List<BatchStep> from, Leg leg, boolean isAShare, boolean isThere) {
 
-    private Food with(Food other) {
-      return new Food(from, leg.alsoOn(other.leg()), isAShare || other.isAShare);
+    private Food and(Food other) {
+      List<BatchStep> both = new ArrayList<>(from);
+      both.addAll(other.from);
+      return new Food(both, leg.and(other.leg), isAShare || other.isAShare, isThere);
+    }
+
+    private Object place() {
+      return Arrays.asList(step(), leg.spot().place(), leg.out(), isThere);
+    }
+
+    private Object step() {
+      return List.of(from.getFirst().dish().name(), from.getFirst().step().name());
     }
   }
 
+  /** Batches that come from one place are told in one breath. */
   List<Food> all() {
-    int now = run.when().from();
-    List<Food> all = new ArrayList<>();
-    for (BatchStep step : book.steps(run)) {
-      for (BatchStep earlier : book.feeding(step)) {
-        Journey journey = Journey.of(book, earlier);
-        if (isTheFirstToTake(earlier)) {
-          all.add(new Food(earlier, journey.before(now), journey.hasMoreAfter(now)));
+    Map<Object, Food> all = new LinkedHashMap<>();
+    for (Placement run : armful.runs()) {
+      for (BatchStep step : book.steps(run)) {
+        Spot wanted = Journey.own(book, step, run);
+        for (BatchStep earlier : book.feeding(step)) {
+          Journey journey = Journey.of(book, earlier);
+          if (isTheFirstToTake(earlier, run) && isNew(earlier, all)) {
+            Leg leg = journey.before(armful.at());
+            Food food = new Food(List.of(earlier), leg, journey.hasMoreAfter(armful.at()),
+                leg.spot().equals(wanted));
+            all.merge(food.place(), food, Food::and);
+          }
         }
       }
     }
-    return all;
+    return List.copyOf(all.values());
   }
 
-  /** Batches that come off several shelves of one fridge are told in one breath. */
-  Stream<Food> joined(List<Food> foods) {
-    Map<String, Food> joined = new LinkedHashMap<>();
-    for (Food food : foods) {
-      String step = food.from().dish().name() + "/" + food.from().step().name();
-      if (food.leg().spot() instanceof Spot.OnShelves(String store, List<String> shelves)) {
-        joined.merge(step + " in " + store, food, Food::with);
-      } else {
-        joined.put(step + " of " + food.from().batches() + " at " + food.leg().spot(), food);
-      }
-    }
-    return joined.values().stream();
+  private static boolean isNew(BatchStep earlier, Map<Object, Food> all) {
+    return all.values().stream().noneMatch(food -> food.from().contains(earlier));
   }
 
-  private boolean isTheFirstToTake(BatchStep earlier) {
+  private boolean isTheFirstToTake(BatchStep earlier, Placement run) {
     return book.fedBy(earlier)
         .stream()
         .map(book::run)
-        .filter(other -> other.when().from() == run.when().from())
+        .filter(other -> other.when().from() == armful.at())
         .findFirst()
-        .map(run::equals)
+        .map(first -> first.equals(run))
         .orElse(false);
   }
 
+  /** Where the batches of one step come from several places, each says which it is of. */
+  boolean isOneOfSeveral(Food food, List<Food> all) {
+    return all.stream().filter(other -> other.step().equals(food.step())).count() > 1;
+  }
+
+  /** {@code  batches 1 and 2}. */
+  String batches(Food food) {
+    return Words.batches(food.from().stream().map(each -> each.batches().first()).sorted().toList());
+  }
+
   /** {@code Out of the fridge, top shelf.} Where several things come together it says which. */
-  String sentence(Food food, String leaving) {
-    if (leaving.isEmpty()) {
+  String sentence(Food food, List<Food> all, String leaving) {
+    boolean isSome = isOneOfSeveral(food, all);
+    String place = food.isThere() && !(food.leg().spot() instanceof Spot.Bench) ? "In place already"
+        : leaving.isEmpty() ? "From the counter" : leaving.substring(0, leaving.length() - 1);
+    if (!isSome && (food.isThere() || leaving.isEmpty())) {
       return "";
     }
-    String what = leaving.substring(0, leaving.length() - 1);
-    String some = food.isAShare() ? "A share " + Words.small(what) : what;
-    return some + (hasSeveral() ? ": " + name(food.from()) : "") + ".";
+    String some = food.isAShare() ? "A share " + Words.small(place) : place;
+    String which = isSome ? ": " + batches(food) : hasSeveral() ? ": " + name(food.from().getFirst()) : "";
+    return some + which + ".";
   }
 
   private boolean hasSeveral() {
@@ -82,7 +106,7 @@ record Fetching(Book book, Words words, Placement run) {
     }
     List<Filling> fillings = book.work().fillingsOf(from.index());
     String step = from.step().name();
-    return fillings.isEmpty() ? step : words.vessels(fillings) + " (" + step + ")";
+    return fillings.isEmpty() ? step : Words.vessels(fillings) + " (" + step + ")";
   }
 
   /** {@code  Uses Leg of lamb (roast).} for food of other dishes; else nothing. */
@@ -97,13 +121,13 @@ record Fetching(Book book, Words words, Placement run) {
   }
 
   private boolean isOwn(BatchStep earlier) {
-    return earlier.dish().name().equals(run.dish());
+    return earlier.dish().name().equals(armful.run().dish());
   }
 
   /** One of each step, however many batches feed it. */
   private List<BatchStep> feeders() {
     Set<String> names = new LinkedHashSet<>();
-    return book.feeding(book.steps(run).getFirst())
+    return book.feeding(armful.step())
         .stream()
         .filter(each -> names.add(each.dish().name() + "/" + each.step().name()))
         .toList();

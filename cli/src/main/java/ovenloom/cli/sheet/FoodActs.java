@@ -44,9 +44,23 @@ final class FoodActs {
         .stream()
         .anyMatch(taker -> book.run(taker).when().from() == now);
     if (isSplit) {
-      return one(journey, now, Turn.WAIT, "What is left: " + Words.small(into(to.spot())) + until + ".");
+      String left = new Leftover(book, journey, now).sentence(Words.small(into(to.spot())) + until);
+      return one(journey, now, Turn.WAIT, left);
     }
-    return leaving.then(journey, from, now, Turn.OUT, into(to.spot()) + until + ".");
+    if (from.spot() instanceof Spot.OnShelves(String store, List<String> shelves)
+        && to.spot() instanceof Spot.OnShelves(String same, List<String> others) && same.equals(store)) {
+      String over = "In the " + store + ", from " + words.shelvesAlone(store, shelves) + " to "
+          + words.shelvesAlone(store, others);
+      return one(journey, now, Turn.ACROSS, over + "," + until + ".");
+    }
+    return leaving.then(journey, from, now, turn(from.spot(), to.spot()), into(to.spot()) + until + ".");
+  }
+
+  private static Turn turn(Spot from, Spot to) {
+    if (to instanceof Spot.Bench) {
+      return Turn.OUT;
+    }
+    return from instanceof Spot.Bench ? Turn.IN : Turn.ACROSS;
   }
 
   /** Food that goes on standing on the worktop or a shelf is told where it began to. */
@@ -77,8 +91,7 @@ final class FoodActs {
 
   private List<DishAct> toTheTable(Journey journey) {
     int due = book.event().due(journey.step().dish(), journey.step().batches().first());
-    String how = "To the table" + words.in(book.work().fillingsOf(journey.step().index())) + ".";
-    return leaving.then(journey, journey.legs().getLast(), due, Turn.SERVE, how);
+    return leaving.then(journey, journey.legs().getLast(), due, Turn.SERVE, "");
   }
 
   /** Something on the heat that no later step takes off it the moment it is done, such as food that joins alongside. */

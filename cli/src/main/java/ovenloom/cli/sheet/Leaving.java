@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.cli.sheet.Journey.Leg;
+import ovenloom.model.menu.Filling;
 import ovenloom.model.plan.HandsOn;
 
 /** Taking food from where it was: out of an oven, off a burner, out of a fridge. */
 record Leaving(Book book, Words words) {
+
+  private static final Spot HERE = new Spot.Bench();
 
   /** In a sentence; empty for the worktop, since food there is at hand. */
   String sentence(Spot spot) {
@@ -36,19 +39,22 @@ record Leaving(Book book, Words words) {
     if (out != null && out.when().minutes() > 1) {
       String length = ": " + out.when().minutes() + " min, until " + clock().time(at, out.when().from())
           + ".";
-      acts.add(act(journey, out.when().from(), Turn.OUT, out.cooks(), from(leg.spot()) + length));
-      if (!next.isEmpty()) {
-        acts.add(act(journey, at, turn, List.of(), next));
+      acts.add(
+          act(journey, out.when().from(), Turn.OUT, out.cooks(), HERE, from(leg.spot()) + length));
+      if (!next.isEmpty() || turn == Turn.SERVE) {
+        acts.add(act(journey, at, turn, List.of(), HERE, next));
       }
       return acts;
     }
     List<String> cooks = out == null ? List.of() : out.cooks();
-    acts.add(act(journey, at, turn, cooks, (sentence(leg.spot()) + " " + next).strip()));
+    acts.add(act(journey, at, turn, cooks, leg.spot(), next));
     return acts;
   }
 
-  private static DishAct act(Journey journey, int at, Turn turn, List<String> cooks, String words) {
-    return new DishAct(at, turn, cooks, journey.step(), journey.step().batches(), words);
+  private DishAct act(Journey journey, int at, Turn turn, List<String> cooks, Spot from,
+      String words) {
+    List<Filling> served = turn == Turn.SERVE ? book.work().fillingsOf(journey.step().index()) : List.of();
+    return new DishAct(at, turn, cooks, journey.step(), journey.step().batches(), from, words, served);
   }
 
   private Clock clock() {

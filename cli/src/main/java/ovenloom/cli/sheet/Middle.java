@@ -2,6 +2,7 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
@@ -10,6 +11,9 @@ import ovenloom.model.plan.Placement;
 
 /** What wants hands while a run goes on: a tray to be turned, a pot to be stirred. */
 record Middle(Book book, Placement run) {
+
+  /** A file says when a bake wants hands, and not what for; only of a roast it is known. */
+  private static final Pattern ROAST = Pattern.compile("\\broast", Pattern.CASE_INSENSITIVE);
 
   List<DishAct> acts() {
     BatchStep step = book.steps(run).getFirst();
@@ -42,7 +46,8 @@ record Middle(Book book, Placement run) {
   }
 
   private static String verb(BatchStep step) {
-    if (step.step().bake() != null) {
+    boolean isARoast = step.step().bake() != null && ROAST.matcher(step.step().name()).find();
+    if (isARoast) {
       return "Turn or baste";
     }
     return step.step().burner() != null ? "Stir" : "See to it (" + step.step().name() + ")";

@@ -51,13 +51,15 @@ public final class RunSheet {
   private static List<Act> acts(Book book) {
     Words words = new Words(book.event().kitchen());
     List<DishAct> dishes = new ArrayList<>();
+    for (Armful armful : Armful.of(book)) {
+      dishes.addAll(new Start(book, words, armful).acts());
+    }
     for (Placement run : book.plan().placements()) {
-      dishes.addAll(new Start(book, words, run).acts());
       dishes.addAll(new Middle(book, run).acts());
     }
     FoodActs food = new FoodActs(book, words);
     book.work().steps().forEach(step -> dishes.addAll(food.after(step)));
-    List<Act> acts = new ArrayList<>(DishAct.told(dishes));
+    List<Act> acts = new ArrayList<>(DishAct.told(dishes, new Leaving(book, words)));
     for (OvenLog log : book.plan().ovens()) {
       acts.addAll(new OvenActs(book, words, log).acts());
     }
@@ -70,6 +72,7 @@ public final class RunSheet {
     Event event = plan.event();
     String courses = event.courses()
         .stream()
+        .filter(new TableActs(event)::hasADish)
         .map(course -> course.name() + " at " + clock.time(course.at()))
         .collect(Collectors.joining(", "));
     page.heading(event.name());

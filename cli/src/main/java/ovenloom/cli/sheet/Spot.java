@@ -1,7 +1,7 @@
 package ovenloom.cli.sheet;
 
 import java.util.List;
-import ovenloom.model.plan.Placement;
+import java.util.stream.Stream;
 import ovenloom.model.plan.Where;
 
 /** Where food is, while it is worked on or while it waits. */
@@ -14,21 +14,57 @@ sealed interface Spot {
 
   record OnBurners(List<String> burners) implements Spot {}
 
-  record OnShelves(String store, List<String> shelves) implements Spot {}
+  /** Shelves of one store, whichever vessel stands on which of them. */
+  record OnShelves(String store, List<String> shelves) implements Spot {
+    public OnShelves {
+      shelves = shelves.stream().sorted().toList();
+    }
+  }
 
   /**
    * A machine that food is left in; one that someone works at throughout is part of the bench.
    */
   record InMachine(String appliance) implements Spot {}
 
-  /** Where a stay's part is, of food that comes from a run. */
-  static Spot of(Where where, Placement run) {
+  /** Where a stay's part is, of food that comes from a run in which it was on these racks. */
+  static Spot of(Where where, List<Integer> racks) {
     return switch (where) {
       case Where.Counter() -> new Bench();
       case Where.OnShelf(String store, List<String> shelves) -> new OnShelves(store, shelves);
-      case Where.InOven(String oven, var mark) ->
-        new InOven(oven, run.baking() == null ? List.of() : run.baking().racks());
+      case Where.InOven(String oven, var mark) -> new InOven(oven, racks);
       case Where.OnBurner(List<String> burners) -> new OnBurners(burners);
     };
+  }
+
+  /** What all of it is part of: a whole fridge, a whole oven. */
+  default String place() {
+    return switch (this) {
+      case Bench() -> "bench";
+      case InOven(String oven, List<Integer> racks) -> "oven " + oven;
+      case OnBurners(List<String> burners) -> "burners";
+      case OnShelves(String store, List<String> shelves) -> "store " + store;
+      case InMachine(String machine) -> "machine " + machine;
+    };
+  }
+
+  /** Both, where they are part of one place. */
+  static Spot and(Spot first, Spot other) {
+    if (first instanceof InOven(String oven, List<Integer> racks)
+        && other instanceof InOven(String same, List<Integer> more)) {
+      return new InOven(oven, joined(racks, more));
+    }
+    if (first instanceof OnBurners(List<String> burners)
+        && other instanceof OnBurners(List<String> more)) {
+      return new OnBurners(joined(burners, more));
+    }
+    if (first instanceof OnShelves(String store, List<String> shelves)
+        && other instanceof OnShelves(String same, List<String> more)) {
+      return new OnShelves(store, joined(shelves, more));
+    }
+    return first;
+  }
+
+  private static <T> List<T> joined(List<T> first, List<T> more) {
+    return Stream.concat(first.stream(), more.stream()).toList();
   }
 }

@@ -10,7 +10,12 @@ import ovenloom.model.menu.Event;
 record TableActs(Event event) {
 
   List<Act> acts() {
-    return event.courses().stream().map(this::act).toList();
+    return event.courses().stream().filter(this::hasADish).map(this::act).toList();
+  }
+
+  /** Whether something for a course is made here, more than chores done for it. */
+  boolean hasADish(Course course) {
+    return event.dishes().stream().anyMatch(dish -> dish.food() && dish.course().equals(course.name()));
   }
 
   private Act act(Course course) {

@@ -1,7 +1,8 @@
 package ovenloom.cli.sheet;
 
+import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,7 +11,7 @@ import java.util.regex.Pattern;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
-import ovenloom.model.kitchen.Store;
+import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.menu.Filling;
 
 /** What things in this kitchen are called, as one who works there would point at them. */
@@ -61,6 +62,11 @@ record Words(Kitchen kitchen) {
     return and(different.stream().map(rack -> level(rack, count)).toList()) + " racks";
   }
 
+  /** {@code batch 2}; {@code batches 2 to 4}. */
+  static String batches(Collection<Integer> rising) {
+    return (rising.size() == 1 ? "batch " : "batches ") + numbers(List.copyOf(rising));
+  }
+
   /** {@code 2 and 3}; {@code 2 to 4}. */
   private static String numbers(List<Integer> rising) {
     boolean unbroken = rising.getLast() - rising.getFirst() == rising.size() - 1;
@@ -87,21 +93,27 @@ record Words(Kitchen kitchen) {
 
   /** {@code the kitchen fridge, top shelf}. */
   String shelves(String store, List<String> shelves) {
-    Store place = Objects.requireNonNull(kitchen.store(store));
-    if (place.shelves().size() == 1) {
-      return "the " + store;
-    }
-    List<String> different = List.copyOf(new LinkedHashSet<>(shelves));
+    boolean isOne = shelvesOf(store).size() == 1;
+    return isOne ? "the " + store : "the " + store + ", " + shelvesAlone(store, shelves);
+  }
+
+  /** {@code top shelf}; {@code shelves 2 and 3}. */
+  String shelvesAlone(String store, List<String> shelves) {
+    List<String> different = shelvesOf(store).stream().filter(shelves::contains).toList();
     if (different.size() > 1 && different.stream().allMatch(name -> NUMBERED_SHELF.matcher(name).matches())) {
       List<Integer> numbers = different.stream()
           .map(name -> Integer.valueOf(name.substring(6)))
           .sorted()
           .toList();
-      return "the " + store + ", shelves " + numbers(numbers);
+      return "shelves " + numbers(numbers);
     }
     boolean saysSo = different.stream().anyMatch(name -> name.matches(".*(shelf|drawer|rack|door|\\d).*"));
     String kind = saysSo ? "" : different.size() == 1 ? " shelf" : " shelves";
-    return "the " + store + ", " + and(different) + kind;
+    return and(different) + kind;
+  }
+
+  private List<String> shelvesOf(String store) {
+    return Objects.requireNonNull(kitchen.store(store)).shelves().stream().map(Shelf::name).toList();
   }
 
   /** {@code a large burner}; the size only where burners differ. */
@@ -119,12 +131,20 @@ record Words(Kitchen kitchen) {
   }
 
   /** {@code tub and 2 x half sheet}. */
-  String vessels(List<Filling> fillings) {
-    return and(fillings.stream().map(filling -> counted(filling.count(), filling.vessel())).toList());
+  static String vessels(List<Filling> fillings) {
+    return vessels(fillings, "");
+  }
+
+  /** {@code the tub and 2 x half sheet}, with a word before what there is but one of. */
+  static String vessels(List<Filling> fillings, String one) {
+    List<String> pieces = fillings.stream()
+        .flatMap(filling -> Collections.nCopies(filling.count(), filling.vessel()).stream())
+        .toList();
+    return counted(pieces, one);
   }
 
   /** {@code  (salad bowl)}; nothing where there is none. */
-  String in(List<Filling> fillings) {
+  static String in(List<Filling> fillings) {
     return fillings.isEmpty() ? "" : " (" + vessels(fillings) + ")";
   }
 

@@ -87,10 +87,14 @@ public final class HandPlan {
 
   /** Where the first batch of a step's food waits; the parts follow one another from the run's end. */
   HandPlan waits(String step, Object... placesAndEnds) {
+    return batchWaits(1, step, placesAndEnds);
+  }
+
+  HandPlan batchWaits(int batch, String step, Object... placesAndEnds) {
     List<Stay.Part> parts = new ArrayList<>();
     String[] names = step.split("/", -1);
     int from = new Plan(event, List.of(), runs, List.of(), List.of(), List.of(), List.of(), score)
-        .placement(names[0], names[1], 1)
+        .placement(names[0], names[1], batch)
         .when()
         .to();
     for (int i = 0; i < placesAndEnds.length; i += 2) {
@@ -98,7 +102,7 @@ public final class HandPlan {
       parts.add(new Stay.Part((Where) placesAndEnds[i], new Stretch(from, to)));
       from = to;
     }
-    waits.put(step, parts);
+    waits.put(step + " " + batch, parts);
     return this;
   }
 
@@ -129,7 +133,7 @@ public final class HandPlan {
     for (BatchStep step : work.steps()) {
       if (work.leavesAStay(step.index())) {
         String name = step.dish().name() + "/" + step.step().name();
-        List<Stay.Part> parts = step.batches().first() == 1 ? waits.get(name) : null;
+        List<Stay.Part> parts = waits.get(name + " " + step.batches().first());
         Stretch wait = new Stretch(Objects.requireNonNull(run(bare, step)).when().to(), taken(bare, step));
         List<Stay.Part> counter = wait.minutes() == 0 ? List.of()
             : List.of(new Stay.Part(new Where.Counter(), wait));

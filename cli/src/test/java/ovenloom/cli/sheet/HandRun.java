@@ -32,7 +32,7 @@ final class HandRun {
   private String unloads;
   private Oven oven;
   private List<Integer> racks = List.of(0);
-  private int shelf;
+  private List<Integer> shelves = List.of(0);
   private @Nullable Integer minutes;
 
   HandRun(Event event, Work work, String dish, String step, int from) {
@@ -77,8 +77,8 @@ final class HandRun {
     return this;
   }
 
-  HandRun shelf(int number) {
-    shelf = number;
+  HandRun shelves(Integer... each) {
+    shelves = List.of(each);
     return this;
   }
 
@@ -125,7 +125,8 @@ final class HandRun {
             .stores()
             .stream()
             .filter(store -> store.name().equals(need.stores().getFirst()))
-            .map(store -> new ShelfPlace(store.name(), store.shelves().get(shelf).name()))
+            .flatMap(store -> shelves.stream()
+                .map(shelf -> new ShelfPlace(store.name(), store.shelves().get(shelf).name())))
             .toList();
   }
 

@@ -2,8 +2,8 @@ package ovenloom.cli.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static ovenloom.cli.sheet.HandPlan.at;
+import static ovenloom.cli.sheet.SheetLines.lines;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +13,6 @@ import ovenloom.model.measure.Stretch;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.OvenLog.Doing;
 import ovenloom.model.plan.OvenLog.Span;
-import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Where;
 
 /** What a cook reads. */
@@ -58,17 +57,6 @@ class RunSheetTest {
               keeps: {oven: 1 h, counter: 1 h}
       """;
 
-  /** Lines of a wide sheet, each with its time, and a bar between columns. */
-  private static List<String> lines(Plan plan) {
-    List<String> lines = new ArrayList<>();
-    String time = "";
-    for (String line : RunSheet.of(plan, 400, false).lines().toList()) {
-      time = line.matches("\\d\\d:\\d\\d .*") ? line.substring(0, 5) : time;
-      lines.add((line.startsWith("       ") ? time + line.substring(5) : line).replaceAll(" {2,}", " | "));
-    }
-    return lines;
-  }
-
   private static HandPlan pie() {
     return HandPlan.forProblem(KITCHEN + HOST + PIE)
         .run("Pie/fill", at("17:00"))
@@ -86,7 +74,7 @@ class RunSheetTest {
         "17:00 | Pie | Fill (dish): 20 min, until 17:20. On the counter until 18:00.",
         "17:50 | Oven | Preheat: 180 C, ready at 18:00.",
         "18:00 | Pie | Into the oven (dish): lower rack, 180 C. Look from 18:40, out by 18:45.",
-        "18:20 | Pie | Turn or baste: 2 min.",
+        "18:20 | Pie | See to it (bake): 2 min.",
         "18:45 | Pie | Out of the oven. Onto the counter until 19:00.",
         "18:45 | Oven | Switch off.",
         "19:00 | SUPPER | AT THE TABLE. Served until 19:20.",
@@ -190,7 +178,8 @@ class RunSheetTest {
             steps: [{do: plate, takes: 10 min, hands: throughout, cooks: 2, in: platter, serve: yes}]
         """).run("Pie/plate", at("19:00")).plan());
 
-    assertThat(lines).contains("19:00 | Mira, Jonas | Pie | Plate (platter): 10 min, until 19:10.");
+    assertThat(lines)
+        .contains("19:00 | Mira, Jonas | Pie | Plate (platter): 10 min, until 19:10. To the table.");
   }
 
   @Test
@@ -211,7 +200,7 @@ class RunSheetTest {
     assertThat(lines).contains(
         "17:20 | Pie | Batch 2 of 2. Fill (dish): 20 min, until 17:40. On the counter until 18:15.",
         "18:15 | Pie | Both batches. Into the oven (2 x dish): both racks, 180 C. Out at 19:00.",
-        "19:00 | Pie | Both batches. Out of the oven. To the table (dish).");
+        "19:00 | Pie | Both batches. Out of the oven. To the table (2 x dish).");
   }
 
   @Test
@@ -296,7 +285,7 @@ class RunSheetTest {
 
     assertThat(lines).containsSubsequence(
         "18:30 | Lamb | Out of the oven. Rest (platter) until 19:00.",
-        "18:30 | Lamb | What is left: onto the counter until 18:50.",
+        "18:30 | Lamb | Dish with what is left in it: onto the counter until 18:50, for Gravy.",
         "18:50 | Gravy | Onto a large burner (dish). Make gravy: 10 min, until 19:00. Uses Lamb (roast).");
   }
 

@@ -1,0 +1,307 @@
+package ovenloom.cli.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ovenloom.cli.sheet.HandPlan.at;
+import static ovenloom.cli.sheet.SheetLines.lines;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import ovenloom.model.plan.Where;
+
+/** What a cook reads of where food is taken from, and where it goes. */
+class WhereFoodGoesTest {
+
+  private static final String KITCHEN = """
+      ovenloom: 1
+      event: Supper
+      guests: 8
+      courses: [{name: supper, at: 2026-10-10 19:00, served over: 20 min}]
+      kitchen:
+        ovens:
+          - name: oven
+            dial: 60 C to 260 C
+            heats: 180 C in 12 min
+            cools: 200 C to 150 C in 15 min
+            racks: {count: 2, size: 55 x 38 cm, clear: 15 cm}
+        burners: [large, small]
+        cold: [{name: fridge, holds: 4 C, shelves: [{name: top, size: 50 x 35 x 20 cm}, {name: low, size: 50 x 35 x 20 cm}]}]
+        vessels: {dish: {count: 3, size: 30 x 20 x 6 cm}, tray: {count: 4, size: 25 x 20 x 3 cm}, pot: {count: 2, size: 20 x 20 x 15 cm}, platter: 1}
+      """;
+
+  private static final String HOST = """
+      cooks: [{name: Host, hours: {2 days before: 9:00-23:00, day before: 9:00-23:00, on the day: 8:00-21:00}}]
+      """;
+
+  private static final String TWO_COLD_PIES = """
+      dishes:
+        - dish: Pie
+          portions: 4
+          steps:
+            - {do: fill, takes: 20 min, hands: throughout, in: dish, keeps: {counter: 8 h}}
+            - {do: chill, takes: 60 min, together: 2, cold: fridge, keeps: {fridge: 2 days}}
+            - {do: bake, takes: 45 min, together: 2, bake: {at: 180 C}}
+      """;
+
+  private static final String CAKE = """
+      dishes:
+        - dish: Cake
+          steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: dish, keeps: {counter: 2 h}}]
+      """;
+
+  private static final String TWO_TRAYS = """
+      dishes:
+        - dish: Rolls
+          portions: 4
+          steps: [{do: bake, takes: 20 min, bake: {at: 200 C}, in: tray}]
+      """;
+
+  private static Where shelf(String name) {
+    return new Where.OnShelf("fridge", List.of(name));
+  }
+
+  private static HandPlan chilled() {
+    return HandPlan.forProblem(KITCHEN + HOST + TWO_COLD_PIES)
+        .run("Pie/fill", at("10:00"))
+        .run("Pie/fill", at("10:20"), run -> run.batches(2, 2))
+        .run("Pie/chill", at("11:00"), run -> run.batches(1, 2).shelves(0, 1));
+  }
+
+  private static HandPlan chilledAndBaked() {
+    return chilled().run("Pie/bake", at("18:15"), run -> run.batches(1, 2).racks(0, 1));
+  }
+
+  @Test
+  void batches_that_stay_each_on_its_own_shelf_are_not_moved_when_they_are_cold() {
+    var lines = lines(chilledAndBaked().batchWaits(1, "Pie/chill", shelf("top"), at("18:15"))
+        .batchWaits(2, "Pie/chill", shelf("low"), at("18:15"))
+        .plan());
+
+    assertThat(lines).contains("11:00 | Pie | Both batches. Into the fridge, top and low shelves (2 x dish)."
+        + " Chill until 12:00. Stays there until 18:15.");
+    assertThat(lines).noneMatch(line -> line.startsWith("12:00"));
+  }
+
+  @Test
+  void of_batches_that_stay_for_different_times_each_time_is_told() {
+    var lines = lines(chilled().run("Pie/bake", at("17:15"))
+        .run("Pie/bake", at("18:15"), run -> run.batches(2, 2))
+        .batchWaits(1, "Pie/chill", shelf("top"), at("17:15"))
+        .batchWaits(2, "Pie/chill", shelf("low"), at("18:15"))
+        .plan());
+
+    assertThat(lines).anyMatch(line -> line.startsWith("11:00 | Pie | Both batches.")
+        && line.endsWith("Stays there: batch 1 until 17:15; batch 2 until 18:15."));
+  }
+
+  @Test
+  void food_that_goes_to_another_shelf_of_the_same_fridge_is_not_taken_out_of_it() {
+    var lines = lines(chilledAndBaked().batchWaits(1, "Pie/chill", shelf("low"), at("18:15"))
+        .batchWaits(2, "Pie/chill", shelf("low"), at("18:15"))
+        .plan());
+
+    assertThat(lines)
+        .contains("12:00 | Pie | Batch 1 of 2. In the fridge, from top shelf to low shelf, until 18:15.")
+        .noneMatch(line -> line.startsWith("12:00 | Pie | Batch 2"));
+  }
+
+  @Test
+  void where_batches_come_from_several_places_each_is_told() {
+    var lines = lines(chilledAndBaked().batchWaits(1, "Pie/chill", shelf("top"), at("18:15")).plan());
+
+    assertThat(lines).contains("18:15 | Pie | Both batches. Out of the fridge, top shelf: batch 1."
+        + " From the counter: batch 2. Into the oven (2 x dish): both racks, 180 C. Out at 19:00.");
+  }
+
+  @Test
+  void of_the_shelves_of_one_run_each_batch_is_taken_from_its_own() {
+    var lines = lines(chilled().run("Pie/bake", at("12:00"))
+        .run("Pie/bake", at("18:15"), run -> run.batches(2, 2))
+        .batchWaits(2, "Pie/chill", shelf("low"), at("18:15"))
+        .plan());
+
+    assertThat(lines)
+        .anyMatch(line -> line.startsWith("12:00 | Pie | Batch 1 of 2. Out of the fridge, top shelf. Into"))
+        .anyMatch(line -> line.startsWith("18:15 | Pie | Batch 2 of 2. Out of the fridge, low shelf. Into"));
+  }
+
+  @Test
+  void batches_taken_off_several_shelves_for_one_place_are_one_line() {
+    var lines = lines(chilledAndBaked().batchWaits(1, "Pie/chill", new Where.Counter(), at("18:15"))
+        .batchWaits(2, "Pie/chill", new Where.Counter(), at("18:15"))
+        .plan());
+
+    assertThat(lines)
+        .contains("12:00 | Pie | Both batches. Out of the fridge, top and low shelves. Onto the counter until"
+            + " 18:15.");
+  }
+
+  @Test
+  void a_shelf_is_emptied_before_it_is_filled_in_the_same_minute() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Cream
+            steps: [{do: whip, takes: 10 min, hands: throughout, in: pot, keeps: {fridge: 8 h}}]
+          - dish: Pie
+            steps:
+              - {do: fill, takes: 20 min, hands: throughout, in: dish, keeps: {fridge: 8 h}}
+              - {do: glaze, takes: 10 min, hands: throughout, keeps: {counter: 8 h}}
+        """)
+        .run("Cream/whip", at("14:50"))
+        .waits("Cream/whip", shelf("top"), at("19:00"))
+        .run("Pie/fill", at("11:00"))
+        .waits("Pie/fill", shelf("top"), at("15:00"))
+        .run("Pie/glaze", at("15:00"))
+        .plan());
+
+    assertThat(lines).containsSubsequence(
+        "15:00 | Pie | Out of the fridge, top shelf. Glaze: 10 min, until 15:10. On the counter until 19:00.",
+        "15:00 | Cream | Into the fridge, top shelf, until 19:00.");
+  }
+
+  @Test
+  void an_oven_is_emptied_before_it_is_filled_in_the_same_minute() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + CAKE + """
+          - dish: Tart
+            steps: [{do: bake, takes: 30 min, bake: {at: 200 C}, in: tray}]
+        """).run("Cake/bake", at("18:00")).run("Tart/bake", at("18:30")).plan());
+
+    assertThat(lines).containsSubsequence("18:30 | Cake | Out of the oven. Onto the counter until 19:00.",
+        "18:30 | Tart | Into the oven (tray): lower rack, 200 C. Out at 19:00.");
+  }
+
+  @Test
+  void trays_put_in_by_the_same_hands_in_the_same_minute_are_one_line() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + TWO_TRAYS)
+        .run("Rolls/bake", at("18:40"), run -> run.racks(1))
+        .run("Rolls/bake", at("18:40"), run -> run.batches(2, 2))
+        .plan());
+
+    assertThat(lines).contains(
+        "18:40 | Rolls | Both batches. Into the oven (2 x tray): both racks, 200 C. Out at 19:00.",
+        "19:00 | Rolls | Both batches. Out of the oven. To the table (2 x tray).");
+  }
+
+  @Test
+  void trays_on_one_rack_stand_side_by_side() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + TWO_TRAYS)
+        .run("Rolls/bake", at("18:40"))
+        .run("Rolls/bake", at("18:40"), run -> run.batches(2, 2))
+        .plan());
+
+    assertThat(lines).contains("18:40 | Rolls | Both batches. Into the oven (2 x tray): side by side on the"
+        + " lower rack, 200 C. Out at 19:00.");
+  }
+
+  @Test
+  void food_that_changes_its_pan_on_the_way_into_the_oven_is_told_from_which() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Potatoes
+            steps:
+              - {do: parboil, takes: 20 min, burner: large, in: pot}
+              - {do: roast, takes: 40 min, bake: {at: 200 C}, in: tray}
+        """).run("Potatoes/parboil", at("18:00")).run("Potatoes/roast", at("18:20")).plan());
+
+    assertThat(lines).contains("18:20 | Potatoes | Off the burner. From the pot into the tray. Into the oven:"
+        + " lower rack, 200 C. Out at 19:00.");
+  }
+
+  @Test
+  void what_a_file_says_is_cold_or_frozen_comes_out_of_the_cold() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Duck
+            steps: [{do: thaw, takes: 9 h, cold: fridge, in: dish, starts: frozen}]
+          - dish: Fish
+            steps: [{do: season, takes: 10 min, hands: throughout, in: tray, starts: chilled}]
+          - dish: Rice
+            steps: [{do: rinse, takes: 10 min, hands: throughout, in: pot, starts: rested}]
+        """)
+        .run("Duck/thaw", at("10:00"))
+        .run("Fish/season", at("18:40"))
+        .run("Rice/rinse", at("18:50"))
+        .plan());
+
+    assertThat(lines).contains(
+        "10:00 | Duck | Out of the freezer. Into the fridge, top shelf (dish). Thaw until 19:00.",
+        "18:40 | Fish | Out of the fridge. Season (tray): 10 min, until 18:50. On the counter until 19:00.",
+        "18:50 | Rice | Rinse (pot): 10 min, until 19:00.");
+  }
+
+  @Test
+  void what_rests_by_itself_may_go_on_standing_where_it_is() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Loaf
+            steps:
+              - {do: prove, takes: 60 min, in: tray}
+              - {do: bake, takes: 30 min, bake: {at: 200 C}}
+        """).run("Loaf/prove", at("17:20")).run("Loaf/bake", at("18:30")).plan());
+
+    assertThat(lines).contains("17:20 | Loaf | Prove (tray) until 18:20; may stand until 18:30.");
+  }
+
+  @Test
+  void what_is_carved_at_the_table_time_goes_to_the_table_when_it_is() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Ham
+            steps: [{do: carve, takes: 10 min, hands: throughout, in: platter, serve: yes}]
+        """).run("Ham/carve", at("19:00")).plan());
+
+    assertThat(lines).contains("19:00 | Ham | Carve (platter): 10 min, until 19:10. To the table.");
+  }
+
+  @Test
+  void a_share_left_for_other_batches_says_in_what_and_for_which() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Cream
+            portions: 4
+            steps:
+              - {do: boil, once: yes, takes: 10 min, burner: large, in: pot, keeps: {counter: 1 h}}
+              - {do: pour, takes: 5 min, hands: throughout, in: tray, keeps: {counter: 1 h}}
+        """)
+        .run("Cream/boil", at("18:00"))
+        .run("Cream/pour", at("18:10"))
+        .run("Cream/pour", at("18:20"), run -> run.batches(2, 2))
+        .plan());
+
+    assertThat(lines).contains(
+        "18:10 | Cream | Pot with what is left in it: onto the counter until 18:20, for batch 2.");
+  }
+
+  @Test
+  void a_roast_is_turned_or_basted_and_what_else_is_baked_is_seen_to() {
+    var lines = lines(HandPlan
+        .forProblem(KITCHEN + HOST
+            + """
+                dishes:
+                  - dish: Lamb
+                    steps: [{do: roast, takes: 60 min, bake: {at: 180 C}, in: dish, hands: [{at: 20 min, for: 2 min}]}]
+                  - dish: Tart
+                    steps: [{do: bake blind, takes: 60 min, bake: {at: 180 C}, in: tray, hands: [{at: 40 min, for: 2 min}]}]
+                """)
+        .run("Lamb/roast", at("18:00"))
+        .run("Tart/bake blind", at("18:00"), run -> run.racks(1))
+        .plan());
+
+    assertThat(lines).contains("18:20 | Lamb | Turn or baste: 2 min.",
+        "18:40 | Tart | See to it (bake blind): 2 min.");
+  }
+
+  @Test
+  void a_course_of_which_nothing_is_made_here_is_not_told() {
+    var soup = KITCHEN.replace("[{name: supper",
+        "[{name: soup, at: 2026-10-10 18:30}, {name: supper");
+
+    var lines = lines(
+        HandPlan.forProblem(soup + HOST + CAKE.replace("dish: Cake\n", "dish: Cake\n    course: supper\n"))
+            .run("Cake/bake", at("18:30"))
+            .plan());
+
+    assertThat(lines).contains("8 guests. Saturday 10 October 2026: supper at 19:00.")
+        .anyMatch(line -> line.startsWith("19:00 | SUPPER"))
+        .noneMatch(line -> line.contains("SOUP"));
+  }
+}
