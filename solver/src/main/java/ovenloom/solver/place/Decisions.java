@@ -60,7 +60,7 @@ public final class Decisions {
     System.arraycopy(queue, 0, order, 0, order.length);
   }
 
-  /** Minutes a step is to end before it must. */
+  /** Minutes a step is to end before it must; for one that serves, to begin after it may. */
   public int earlier(int step) {
     return earlier[step];
   }

@@ -98,22 +98,74 @@ public final class Decoder {
       return;
     }
     Run placing = runs.runs().get(run);
-    int first = placing.step().serve() ? batchBefore(run) : nextBatch[run];
-    if (first >= 0) {
-      place(first, decisions);
+    if (placing.step().serve()) {
+      serve(placing, decisions);
+    } else {
+      placeBefore(placing, decisions);
+    }
+  }
+
+  /** What is cooked is placed back from the table, after all that follows it. */
+  private void placeBefore(Run placing, Decisions decisions) {
+    int run = placing.index();
+    if (nextBatch[run] >= 0) {
+      place(nextBatch[run], decisions);
     }
     for (Tie tie : after.get(run)) {
       place(tie.later(), decisions);
     }
-    if (placing.step().serve()) {
-      fitting.serve(placing, first < 0 ? placing.due() : draft.end[first] - placing.minutes());
-    } else {
-      int step = placing.units().getFirst().index();
-      OvenStay stay = larder.stayInItsOven(placing, waitsOf.get(run), decisions);
-      fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step), stay);
-    }
+    int step = placing.units().getFirst().index();
+    OvenStay stay = larder.stayInItsOven(placing, waitsOf.get(run), decisions);
+    fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step), stay);
     draft.placed[run] = true;
-    meetLinks(placing);
+    settle(placing, decisions);
+  }
+
+  /** What is served is placed on from the table time, before all that is served after it. */
+  private void serve(Run serving, Decisions decisions) {
+    int run = serving.index();
+    int batch = batchBefore(run);
+    if (batch >= 0) {
+      place(batch, decisions);
+    }
+    for (Tie tie : before.get(run)) {
+      if (isServed(tie.earlier())) {
+        place(tie.earlier(), decisions);
+      }
+    }
+    if (draft.placed[run]) {
+      return;
+    }
+    int earliest = earliestStart(serving, batch);
+    int slack = Math.max(0, serving.endOfService() - serving.minutes() - earliest);
+    int late = Math.min(slack, decisions.earlier(serving.units().getFirst().index()));
+    fitting.serve(serving, earliest + late);
+    draft.placed[run] = true;
+    for (Tie tie : after.get(run)) {
+      place(tie.later(), decisions);
+    }
+    settle(serving, decisions);
+  }
+
+  private boolean isServed(int run) {
+    return runs.runs().get(run).step().serve();
+  }
+
+  private int earliestStart(Run serving, int batch) {
+    int earliest = batch < 0 ? serving.due() : Math.max(serving.due(), draft.end[batch] - serving.minutes());
+    for (Tie tie : before.get(serving.index())) {
+      if (isServed(tie.earlier())) {
+        boolean alongside = tie.link().kind() == Link.Kind.ALONGSIDE;
+        int from = alongside ? draft.start[tie.earlier()] : draft.end[tie.earlier()] + tie.link().least();
+        earliest = Math.max(earliest, from);
+      }
+    }
+    return earliest;
+  }
+
+  private void settle(Run placed, Decisions decisions) {
+    int run = placed.index();
+    meetLinks(placed);
     for (int wait : waitsOf.get(run)) {
       larder.keep(wait, decisions);
     }

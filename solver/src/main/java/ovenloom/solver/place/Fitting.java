@@ -91,17 +91,16 @@ final class Fitting {
     return start - MINUTES_A_POINT * choice.points();
   }
 
-  /** Serves a run as soon after its table time as it fits, and no sooner than the batch before it lets it. */
+  /** Serves a run as soon as it fits, not before a moment. */
   void serve(Run run, int notBefore) {
     List<BakeChoice> all = wants.bakes(run);
     Request request = Request.of(run, all.isEmpty() ? null : all.getFirst());
-    for (int start = Math.max(run.due(), notBefore); start + run.minutes() <= run.endOfService(); start++) {
-      if (vacancy.latestStart(request, start) == start) {
-        settle(request, start, start);
+    for (int start = notBefore; start + run.minutes() <= run.endOfService(); start++) {
+      if (vacancy.latestStart(request, start) == start && claims.take(request, start)) {
         return;
       }
     }
-    settle(request, Timeline.NONE, run.due());
+    force(run, request.choice(), run.due());
   }
 
   private void settle(Request request, int start, int notAfter) {
@@ -111,7 +110,7 @@ final class Fitting {
       if (claims.take(request, on)) {
         return;
       }
-      on = run.step().serve() ? Timeline.NONE : vacancy.latestStart(request, on - clock);
+      on = vacancy.latestStart(request, on - clock);
     }
     force(run, request.choice(), notAfter);
   }
@@ -131,7 +130,7 @@ final class Fitting {
   private int onTheClock(Request request, int start) {
     Run run = request.run();
     int on = Math.floorDiv(start, clock) * clock;
-    if (on == start || run.step().serve()) {
+    if (on == start) {
       return start;
     }
     for (Tie tie : runs.ties()) {

@@ -15,7 +15,7 @@ import ovenloom.model.plan.HandsOn;
  * @param units the steps it does, batch by batch
  * @param minutes booked unless the planner stretches it
  * @param most minutes that may be booked
- * @param due when its food must be at the table
+ * @param due when its food must be at the table; when it may begin, for one that serves
  * @param endOfService of its dish
  * @param pieces its vessels, batch by batch
  * @param hands whose hands it needs when

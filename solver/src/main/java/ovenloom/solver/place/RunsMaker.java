@@ -69,7 +69,8 @@ final class RunsMaker {
 
   private Run run(List<BatchStep> units) {
     BatchStep first = units.getFirst();
-    int due = event.due(first.dish(), first.batches().first());
+    BatchStep last = units.getLast();
+    int due = event.due(first.dish(), (first.step().serve() ? last : first).batches().first());
     return new Run(
         runOf[first.index()],
         units,
