@@ -60,13 +60,28 @@ final class BakeChoices {
       written.add(mark);
     }
     choices.add(choice(run, bake, number, dial, mode, written, racks, true));
-    if (bake.stages().size() == 1) {
-      for (Setting mark : dial.window(bake.stages().getFirst(), mode)) {
-        if (!mark.equals(written.getFirst())) {
-          choices.add(choice(run, bake, number, dial, mode, List.of(mark), racks, false));
-        }
+    for (List<Setting> marks : inTheirWindows(bake, dial, mode)) {
+      if (!marks.equals(written)) {
+        choices.add(choice(run, bake, number, dial, mode, marks, racks, false));
       }
     }
+  }
+
+  /** A mark for each stage, in all ways in which each is in its window. */
+  private static List<List<Setting>> inTheirWindows(Need.Bake bake, OvenDial dial, String mode) {
+    List<List<Setting>> all = List.of(List.of());
+    for (Need.Stage stage : bake.stages()) {
+      List<List<Setting>> longer = new ArrayList<>();
+      for (List<Setting> marks : all) {
+        for (Setting mark : dial.window(stage, mode)) {
+          List<Setting> more = new ArrayList<>(marks);
+          more.add(mark);
+          longer.add(more);
+        }
+      }
+      all = longer;
+    }
+    return all;
   }
 
   private BakeChoice choice(

@@ -2,6 +2,8 @@ package ovenloom.solver.place;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
+import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.solver.timeline.Timeline;
 
 /** Takes for a run what it needs, at a start where there is room. */
@@ -80,7 +82,7 @@ final class Claims {
   private boolean takeHands(Request request, int start) {
     Run run = request.run();
     Crew.Taken[] taken = new Crew.Taken[run.hands().size()];
-    for (int i = 0; i < taken.length; i++) {
+    for (int i : wants.hardestFirst(run)) {
       HandsNeed need = run.hands().get(i);
       boolean later = request.stays() && need.equals(run.unloading());
       int minutes = later ? need.minutes() : run.minutes();
@@ -130,16 +132,32 @@ final class Claims {
     draft.choice[run.index()] = choice;
   }
 
+  /** Rather burners on which the pots may stay when the step is over; the largest pot chooses first. */
   private void takeBurners(Run run, int start, int end) {
-    int[] taken = new int[Math.max(1, run.pieces().size())];
-    int next = 0;
-    for (int burner : wants.burners(run)) {
-      if (next < taken.length && floor.burners[burner].fits(start, end, 1)) {
-        floor.burners[burner].take(start, end, 1, run.index());
-        taken[next++] = burner;
-      }
+    BurnerSize[] pots = wants.pots(run);
+    int[] taken = new int[pots.length];
+    int[] largestFirst = IntStream.range(0, pots.length)
+        .boxed()
+        .sorted((one, other) -> pots[other].compareTo(pots[one]))
+        .mapToInt(Integer::intValue)
+        .toArray();
+    int leaves = run.step().keeps() != null && run.step().keeps().burner() != null ? leaves(run, end) : end;
+    for (int pot : largestFirst) {
+      taken[pot] = burner(run, pots[pot], start, leaves);
+      taken[pot] = taken[pot] < 0 ? burner(run, pots[pot], start, end) : taken[pot];
+      floor.burners[taken[pot]].take(start, end, 1, run.index());
     }
     draft.burners[run.index()] = taken;
+  }
+
+  /** The smallest burner for a pot that is free over a stretch; below 0 if there is none. */
+  private int burner(Run run, BurnerSize size, int from, int to) {
+    for (int burner : wants.burners(run)) {
+      if (floor.size(burner).compareTo(size) >= 0 && floor.burners[burner].fits(from, to, 1)) {
+        return burner;
+      }
+    }
+    return -1;
   }
 
   /** Rather a shelf on which the food may stay when the step is over. */
@@ -150,7 +168,6 @@ final class Claims {
         List<Integer> tiers = wants.tiers(run, store);
         int[] found = floor.stores[store].room(start, to, run.pieces(), tiers, run.requires());
         if (found != null) {
-          found = found.length == 0 ? new int[]{tiers.getFirst()} : found;
           floor.stores[store].take(start, end, run.pieces(), found, run.requires(), run.index());
           draft.store[run.index()] = store;
           draft.shelves[run.index()] = found;

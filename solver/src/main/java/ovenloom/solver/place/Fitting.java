@@ -13,22 +13,20 @@ final class Fitting {
 
   private static final int TRIES_TO_WASH = 24;
 
-  private final Runs runs;
   private final Floor floor;
   private final Draft draft;
   private final Wants wants;
   private final Vacancy vacancy;
   private final Claims claims;
-  private final int clock;
+  private final Clock clock;
 
   Fitting(Runs runs, Floor floor, Draft draft) {
-    this.runs = runs;
     this.floor = floor;
     this.draft = draft;
     wants = new Wants(runs, floor);
     vacancy = new Vacancy(floor, wants);
     claims = new Claims(runs, floor, draft, wants);
-    clock = runs.event().clock();
+    clock = new Clock(runs, draft);
   }
 
   List<BakeChoice> waysToBake(Run run) {
@@ -110,7 +108,7 @@ final class Fitting {
       if (claims.take(request, on)) {
         return;
       }
-      on = vacancy.latestStart(request, on - clock);
+      on = vacancy.latestStart(request, on - clock.step());
     }
     force(run, request.choice(), notAfter);
   }
@@ -126,21 +124,9 @@ final class Fitting {
     draft.fallsShort(run.index(), run.minutes() + Math.max(0, floor.from - start));
   }
 
-  /** A whole step of the clock, if that fits as well and nothing is kept waiting that could not be before. */
   private int onTheClock(Request request, int start) {
-    Run run = request.run();
-    int on = Math.floorDiv(start, clock) * clock;
-    if (on == start) {
-      return start;
-    }
-    for (Tie tie : runs.ties()) {
-      Integer most = tie.link().most();
-      if (tie.earlier() == run.index() && most != null
-          && draft.start[tie.later()] - on - run.minutes() > most) {
-        return start;
-      }
-    }
-    return vacancy.latestStart(request, on) == on ? on : start;
+    int on = clock.down(request.run(), start);
+    return on == start || vacancy.latestStart(request, on) == on ? on : start;
   }
 
   /** Lets a run that waits by itself begin sooner, as far as it may, where its place is free. */

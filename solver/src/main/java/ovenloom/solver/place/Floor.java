@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.Burner;
+import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Rack;
@@ -35,9 +36,10 @@ final class Floor {
   final Tiers[] stores;
   final CountTimeline landing;
 
-  /** One for each kind of vessel of which there are fewer than all fillings together ask for; null for the others. */
+  /** One for each kind of vessel of which there may be too few; null for the others. */
   final VesselPool[] vessels;
 
+  private final BurnerSize[] sizes;
   private final Footprints footprints;
   private final int gap;
 
@@ -51,6 +53,7 @@ final class Floor {
     crew = new Crew(event.cooks(), from, to);
     dials = kitchen.ovens().stream().map(this::dial).toArray(DialTimeline[]::new);
     racks = kitchen.ovens().stream().map(this::racks).toArray(Tiers[]::new);
+    sizes = kitchen.burners().stream().map(Burner::size).toArray(BurnerSize[]::new);
     burners = kitchen.burners().stream().map(this::burner).toArray(CountTimeline[]::new);
     appliances = kitchen.appliances().stream().map(this::appliance).toArray(CountTimeline[]::new);
     stores = kitchen.stores().stream().map(this::shelves).toArray(Tiers[]::new);
@@ -60,10 +63,22 @@ final class Floor {
       Vessel vessel = kitchen.vessels().get(i);
       int number = i;
       List<Fill> fills = runs.fillings().stream().filter(fill -> fill.vessel() == number).toList();
-      if (fills.stream().mapToInt(Fill::count).sum() > least(vessel)) {
-        vessels[i] = new VesselPool(i, least(vessel), vessel.wash(), fills.size(), crew);
+      if (isShort(vessel, fills)) {
+        vessels[i] = new VesselPool(i, vessel.count(), vessel.wash(), fills.size(), crew,
+            vessel.open().taken(), closed(hours(vessel.open())));
       }
     }
+  }
+
+  private static boolean isShort(Vessel vessel, List<Fill> fills) {
+    int filled = fills.stream().mapToInt(Fill::count).sum();
+    int taken = vessel.open().taken().stream().mapToInt(Availability.Taken::count).sum();
+    return filled + taken > vessel.count() || !vessel.open().hours().isEmpty();
+  }
+
+  /** The size of a burner, by its number. */
+  BurnerSize size(int burner) {
+    return sizes[burner];
   }
 
   /** The vessels of a filling of which there are too few. */
@@ -71,20 +86,20 @@ final class Floor {
     return Objects.requireNonNull(vessels[fill.vessel()]);
   }
 
-  private static int least(Vessel vessel) {
-    int taken = vessel.open().taken().stream().mapToInt(Availability.Taken::count).max().orElse(0);
-    return vessel.count() - taken;
-  }
-
   private DialTimeline dial(Oven oven) {
     return new DialTimeline(from, to, new DialHeat(oven, crew.there()), open(oven.open()), crew.there());
   }
 
-  private Presence open(Availability availability) {
+  private Presence hours(Availability availability) {
     Presence open = availability.hours().isEmpty() ? Presence.between(from, to) : Presence.never();
     for (Stretch hours : availability.hours()) {
       open = open.and(hours.from(), hours.to());
     }
+    return open;
+  }
+
+  private Presence open(Availability availability) {
+    Presence open = hours(availability);
     for (Availability.Taken taken : availability.taken()) {
       open = open.except(taken.when().from(), taken.when().to());
     }
@@ -108,24 +123,28 @@ final class Floor {
     long[] clear = store.shelves().stream().mapToLong(shelf -> shelf.height().micrometres()).toArray();
     Tiers shelves = new Tiers(from, to, fits, clear, false);
     IntStream.range(0, store.shelves().size()).forEach(tier -> {
-      closeOutside(shelves, tier, open(store.open()));
-      closeOutside(shelves, tier, open(store.shelves().get(tier).open()));
+      closed(open(store.open())).forEach(each -> shelves.close(tier, each.from(), each.to()));
+      closed(open(store.shelves().get(tier).open()))
+          .forEach(each -> shelves.close(tier, each.from(), each.to()));
     });
     return shelves;
   }
 
-  private void closeOutside(Tiers shelves, int tier, Presence open) {
-    int closed = from;
+  /** When something is not open. */
+  private List<Stretch> closed(Presence open) {
+    List<Stretch> closed = new ArrayList<>();
+    int last = from;
     for (int i = 0; i < open.stretches(); i++) {
-      closeOver(shelves, tier, closed, open.opens(i));
-      closed = Math.max(closed, open.closes(i));
+      addNotEmpty(closed, last, open.opens(i));
+      last = Math.max(last, open.closes(i));
     }
-    closeOver(shelves, tier, closed, to);
+    addNotEmpty(closed, last, to);
+    return closed;
   }
 
-  private static void closeOver(Tiers shelves, int tier, int from, int to) {
+  private static void addNotEmpty(List<Stretch> all, int from, int to) {
     if (from < to) {
-      shelves.close(tier, from, to);
+      all.add(new Stretch(from, to));
     }
   }
 
@@ -139,14 +158,7 @@ final class Floor {
 
   private CountTimeline pool(int capacity, Availability availability) {
     CountTimeline pool = new CountTimeline(from, to, capacity);
-    Presence open = availability.hours().isEmpty() ? Presence.between(from, to)
-        : open(new Availability(availability.hours(), List.of()));
-    int closed = from;
-    for (int i = 0; i < open.stretches(); i++) {
-      reduce(pool, closed, open.opens(i), capacity);
-      closed = Math.max(closed, open.closes(i));
-    }
-    reduce(pool, closed, to, capacity);
+    closed(hours(availability)).forEach(each -> pool.reduce(each.from(), each.to(), capacity));
     for (Availability.Taken taken : availability.taken()) {
       reduce(pool, Math.max(from, taken.when().from()), Math.min(to, taken.when().to()), taken.count());
     }

@@ -24,14 +24,15 @@ final class HandsNeeds {
     if (bake == null) {
       return work;
     }
-    List<HandsNeed> all = new ArrayList<>();
     HandsNeed load = new HandsNeed(Act.LOAD, 0, bake.load(), 0, 1, null);
     HandsNeed unload = new HandsNeed(Act.UNLOAD, -bake.unload(), bake.unload(), 0, 1, null);
-    if (work.stream().noneMatch(each -> covers(each, load, minutes))) {
+    work.replaceAll(each -> steady(steady(each, load, minutes), unload, minutes));
+    List<HandsNeed> all = new ArrayList<>();
+    if (work.stream().noneMatch(each -> covers(each, load, minutes, 0))) {
       all.add(load);
     }
     all.addAll(work);
-    if (work.stream().noneMatch(each -> covers(each, unload, minutes))) {
+    if (work.stream().noneMatch(each -> covers(each, unload, minutes, 0))) {
       all.add(unload);
     }
     return all;
@@ -50,9 +51,20 @@ final class HandsNeeds {
     return new HandsNeed(Act.WORK, from, minutes, slip, hands.cooks(), hands.skill());
   }
 
+  /** The same, but that no slip decides whether whoever is at it sees to the door too. */
+  private static HandsNeed steady(HandsNeed work, HandsNeed door, int minutes) {
+    boolean covers = covers(work, door, minutes, 0);
+    int slip = 0;
+    while (slip < work.slip() && covers(work, door, minutes, slip + 1) == covers
+        && covers(work, door, minutes, -slip - 1) == covers) {
+      slip++;
+    }
+    return new HandsNeed(work.act(), work.from(), work.minutes(), slip, work.cooks(), work.skill());
+  }
+
   /** Whoever is at it anyway sees to the door too. */
-  private static boolean covers(HandsNeed work, HandsNeed door, int minutes) {
-    int from = work.offset(minutes);
+  private static boolean covers(HandsNeed work, HandsNeed door, int minutes, int slip) {
+    int from = work.offset(minutes) + slip;
     int to = from + work.lasting(minutes);
     int opens = door.offset(minutes);
     return from <= opens && opens + door.minutes() <= to;

@@ -213,7 +213,8 @@ final class Larder {
   }
 
   private @Nullable List<WaitPart> inHotPlace(Wait wait, int store, int from, int to) {
-    return there.openAt(from) ? inStore(wait, store, from, from, to, to) : null;
+    return there.openAt(from) || staysThere(wait, store, from, to) ? inStore(wait, store, from, from, to, to)
+        : null;
   }
 
   private @Nullable List<WaitPart> inOneColdPlace(Wait wait, int from, int to) {
@@ -228,9 +229,16 @@ final class Larder {
 
   private @Nullable List<WaitPart> inColdPlace(Wait wait, int store, int from, int to) {
     int leaves = there.latestMoment(to);
-    boolean standsThere = draft.shelves[wait.run()] != null && draft.store[wait.run()] == store;
-    int moved = standsThere ? from : firstMoment(from);
+    int moved = staysThere(wait, store, from, leaves) ? from : firstMoment(from);
     return moved < leaves ? inStore(wait, store, from, moved, leaves, to) : null;
+  }
+
+  /** Whether it may stay where its step had it. */
+  private boolean staysThere(Wait wait, int store, int from, int to) {
+    int[] same = standing(wait, store);
+    return same != null
+        && floor.stores[store].hasRoom(
+            from, to, wait.pieces(), same, runs.runs().get(wait.run()).requires());
   }
 
   /** The first moment, not before this one, at which someone is there. */
@@ -274,8 +282,7 @@ final class Larder {
     for (int tier = 0; tier < tiers.size(); tier++) {
       order.add(requires > 0 ? tiers.size() - 1 - tier : tier);
     }
-    int[] found = tiers.room(from, to, wait.pieces(), order, requires);
-    return found != null && found.length == 0 ? new int[]{order.getFirst()} : found;
+    return tiers.room(from, to, wait.pieces(), order, requires);
   }
 
   /** The shelves that the step's run has these pieces on, in this store. */

@@ -1,8 +1,11 @@
 package ovenloom.solver.place;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.solver.timeline.RackFit;
 import ovenloom.solver.timeline.SurfaceTimeline;
 import ovenloom.solver.timeline.Timeline;
@@ -44,13 +47,16 @@ final class Tiers {
 
   private static final int MANY = 4096;
 
-  private record Closing(int from, int to) {}
+  private static final List<Piece> WITHOUT_A_VESSEL = List.of(
+      new Piece(Piece.NO_ROOM, false, 0, BurnerSize.SMALL));
+
+  private record Closing(int tier, int from, int to) {}
 
   /** Takes one of them for good, over a stretch. */
   void close(int tier, int from, int to) {
     surfaces[tier].close(from, to, Timeline.HOURS);
     surfaces[tier].keep();
-    closings.add(new Closing(from, to));
+    closings.add(new Closing(tier, from, to));
   }
 
   /**
@@ -58,14 +64,38 @@ final class Tiers {
    *
    * @param tiers those that will do, the best first
    * @param requires the cooking temperature the food still asks for: in a store, what asks for more stands below
-   * @return one for each piece, or null if there is no room
+   * @return one for each piece, one in all for food without a vessel, or null if there is no room
    */
   int @Nullable [] room(
       int from, int to, List<Piece> pieces, List<Integer> tiers, long requires) {
+    List<Piece> all = pieces.isEmpty() ? WITHOUT_A_VESSEL : pieces;
+    int[] found = room(from, to, all, asListed(all), tiers, requires);
+    return found == null && !areAlike(all) ? room(from, to, all, tallestFirst(all), tiers, requires) : found;
+  }
+
+  private static int[] asListed(List<Piece> pieces) {
+    return IntStream.range(0, pieces.size()).toArray();
+  }
+
+  private static boolean areAlike(List<Piece> pieces) {
+    return pieces.stream().allMatch(pieces.getFirst()::equals);
+  }
+
+  private static int[] tallestFirst(List<Piece> pieces) {
+    return IntStream.range(0, pieces.size())
+        .boxed()
+        .sorted(Comparator.comparingLong((Integer i) -> -pieces.get(i).height()))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
+  private int @Nullable [] room(
+      int from, int to, List<Piece> pieces, int[] order, List<Integer> tiers, long requires) {
     int[] found = new int[pieces.size()];
     int[] marks = mark();
     boolean all = true;
-    for (int i = 0; i < found.length && all; i++) {
+    for (int next = 0; next < found.length && all; next++) {
+      int i = order[next];
       found[i] = tierFor(from, to, pieces.get(i), tiers, requires);
       all = found[i] >= 0;
       if (all) {
@@ -79,11 +109,12 @@ final class Tiers {
   /** Whether each piece has room on the surface named for it, over a stretch. */
   boolean hasRoom(int from, int to, List<Piece> pieces, int[] tiers, long requires) {
     int[] marks = mark();
+    List<Piece> each = pieces.isEmpty() ? WITHOUT_A_VESSEL : pieces;
     boolean all = true;
-    for (int i = 0; i < pieces.size() && all; i++) {
-      all = tierFor(from, to, pieces.get(i), List.of(tiers[i]), requires) >= 0;
+    for (int i = 0; i < each.size() && all; i++) {
+      all = tierFor(from, to, each.get(i), List.of(tiers[i]), requires) >= 0;
       if (all) {
-        stand(from, to, pieces.get(i), tiers[i]);
+        stand(from, to, each.get(i), tiers[i]);
       }
     }
     rollback(marks);
@@ -101,7 +132,7 @@ final class Tiers {
 
   private boolean fits(int from, int to, Piece piece, int tier) {
     if (piece.shape() == Piece.NO_ROOM) {
-      return true;
+      return isOpen(from, to, tier);
     }
     int top = topOf(piece, tier);
     if (top >= surfaces.length) {
@@ -113,6 +144,15 @@ final class Tiers {
       }
     }
     return surfaces[tier].fits(from, to, new int[]{piece.shape()}, 1);
+  }
+
+  private boolean isOpen(int from, int to, int tier) {
+    for (Closing closing : closings) {
+      if (closing.tier == tier && closing.from < to && from < closing.to) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The last surface a piece closes; its own where it is not too tall; the number of them where it fits nowhere. */
@@ -185,7 +225,7 @@ final class Tiers {
   /** Puts pieces where {@link #room} found it. */
   void take(int from, int to, List<Piece> pieces, int[] tiers, long requires, int owner) {
     for (int i = 0; i < tiers.length; i++) {
-      int tier = tiers[Math.min(i, tiers.length - 1)];
+      int tier = tiers[i];
       if (i < pieces.size()) {
         stand(from, to, pieces.get(i), tier);
       }

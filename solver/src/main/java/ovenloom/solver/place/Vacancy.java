@@ -2,7 +2,9 @@ package ovenloom.solver.place;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.solver.timeline.CountTimeline;
 import ovenloom.solver.timeline.Timeline;
 
@@ -120,18 +122,29 @@ final class Vacancy {
 
   private int onBurners(Run run, int notAfter) {
     int[] wide = wants.burners(run);
-    int pots = Math.max(1, run.pieces().size());
-    if (wide.length < pots) {
-      return lower(Scarce.BURNERS, notAfter, Timeline.NONE, Timeline.HOURS);
-    }
     int[] latest = new int[wide.length];
     int whose = Timeline.NOBODY;
     for (int i = 0; i < wide.length; i++) {
       latest[i] = floor.burners[wide[i]].latestStart(notAfter, run.minutes(), 1);
       whose = latest[i] < notAfter ? floor.burners[wide[i]].blocker() : whose;
     }
-    Arrays.sort(latest);
-    return lower(Scarce.BURNERS, notAfter, latest[latest.length - pots], whose);
+    int start = notAfter;
+    for (BurnerSize size : wants.pots(run)) {
+      start = lower(Scarce.BURNERS, start, onBurnersFrom(size, run, latest), whose);
+    }
+    return start;
+  }
+
+  /** The latest start, of those of each burner that will do, at which all pots that need one of a size or larger have one. */
+  private int onBurnersFrom(BurnerSize size, Run run, int[] latest) {
+    int[] wide = wants.burners(run);
+    int pots = (int) Arrays.stream(wants.pots(run)).filter(pot -> pot.compareTo(size) >= 0).count();
+    int[] large = IntStream.range(0, wide.length)
+        .filter(i -> floor.size(wide[i]).compareTo(size) >= 0)
+        .map(i -> latest[i])
+        .sorted()
+        .toArray();
+    return large.length < pots ? Timeline.NONE : large[large.length - pots];
   }
 
   private int onShelves(Run run, int notAfter) {
@@ -163,6 +176,10 @@ final class Vacancy {
 
   private int inOven(Request request, int notAfter) {
     BakeChoice choice = request.bakeFrom(notAfter);
+    int turned = turned(choice, notAfter);
+    if (turned < notAfter) {
+      return lower(Scarce.HOURS, notAfter, turned, Timeline.HOURS);
+    }
     int start = lower(
         Scarce.OVENS, notAfter, floor.dials[choice.oven()].latestStart(notAfter, choice.bake()),
         floor.dials[choice.oven()].blocker());
@@ -174,5 +191,15 @@ final class Vacancy {
     int minutes = request.leaves(start) - start;
     int found = racks.latestStart(start, minutes, run.pieces(), choice.racks(), 0, floor.from);
     return lower(Scarce.RACKS, start, found, racks.blocker());
+  }
+
+  /** The latest start, not after this one, from which somebody is there whenever a stage ends and the dial is turned. */
+  private int turned(BakeChoice choice, int notAfter) {
+    int start = notAfter;
+    for (int stage = 1; stage < choice.marks().size() && start != Timeline.NONE; stage++) {
+      int at = floor.crew.there().latestMoment(start + choice.bake().from(stage));
+      start = at == Timeline.NONE ? at : at - choice.bake().from(stage);
+    }
+    return start;
   }
 }

@@ -1,6 +1,10 @@
 package ovenloom.solver.place;
 
 import java.util.Arrays;
+import java.util.List;
+import ovenloom.model.kitchen.Availability;
+import ovenloom.model.measure.Stretch;
+
 import ovenloom.solver.timeline.Timeline;
 
 /**
@@ -10,6 +14,9 @@ import ovenloom.solver.timeline.Timeline;
 public final class VesselPool {
 
   private static final int NEVER = Integer.MAX_VALUE;
+
+  /** The filling of what is none. */
+  private static final int NONE = -1;
 
   private final int vessel;
   private final int count;
@@ -23,23 +30,46 @@ public final class VesselPool {
   private final int[] clean;
   private final int[] fillOf;
 
+  /** The first of them are not fillings: pieces that others have, and, after those, all of them out of hours. */
+  private final int others;
+  private final int fixed;
+
   private int washes;
   private final int[] washFrom;
   private final int[] washCook;
 
-  /** So many vessels; at most {@code most} fillings of them. */
-  VesselPool(int vessel, int count, int washMinutes, int most, Crew crew) {
+  /**
+   * So many vessels; at most {@code most} fillings of them.
+   *
+   * @param taken by others
+   * @param closed when they may not be used
+   */
+  VesselPool(
+      int vessel, int count, int washMinutes, int most, Crew crew, List<Availability.Taken> taken,
+      List<Stretch> closed) {
     this.vessel = vessel;
     this.count = count;
     this.washMinutes = washMinutes;
     this.crew = crew;
-    from = new int[most];
-    to = new int[most];
-    pieces = new int[most];
-    clean = new int[most];
-    fillOf = new int[most];
+    others = taken.size();
+    fixed = others + closed.size();
+    from = new int[fixed + most];
+    to = new int[fixed + most];
+    pieces = new int[fixed + most];
+    clean = new int[fixed + most];
+    fillOf = new int[fixed + most];
     washFrom = new int[most * 4];
     washCook = new int[most * 4];
+    taken.forEach(each -> fix(each.when(), each.count()));
+    closed.forEach(stretch -> fix(stretch, count));
+  }
+
+  private void fix(Stretch when, int many) {
+    from[fills] = when.from();
+    to[fills] = when.to();
+    pieces[fills] = many;
+    clean[fills] = when.to();
+    fillOf[fills++] = NONE;
   }
 
   /**
@@ -114,6 +144,9 @@ public final class VesselPool {
         clean[mine] = NEVER;
       }
     }
+    if (isOutOfHours(mine)) {
+      return false;
+    }
     for (int tries = 0; tries <= 2 * fills; tries++) {
       int shortAt = firstShortage();
       if (shortAt == NEVER) {
@@ -124,6 +157,20 @@ public final class VesselPool {
       }
     }
     return false;
+  }
+
+  private boolean isOutOfHours(int mine) {
+    for (int i = others; i < fixed; i++) {
+      if (from[i] < to[mine] && from[mine] < to[i]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether it is only that the vessels are not to be used then. */
+  private boolean isClosing(int i) {
+    return others <= i && i < fixed;
   }
 
   private int find(int fill) {
@@ -138,7 +185,7 @@ public final class VesselPool {
   private int firstShortage() {
     int first = NEVER;
     for (int i = 0; i < fills; i++) {
-      if (from[i] < first && takenAt(from[i]) > count) {
+      if (from[i] < first && !isClosing(i) && takenAt(from[i]) > count) {
         first = from[i];
       }
     }
@@ -148,7 +195,7 @@ public final class VesselPool {
   private int takenAt(int moment) {
     int all = 0;
     for (int i = 0; i < fills; i++) {
-      if (from[i] <= moment && moment < clean[i]) {
+      if (!isClosing(i) && from[i] <= moment && moment < clean[i]) {
         all += pieces[i];
       }
     }
@@ -232,9 +279,9 @@ public final class VesselPool {
   }
 
   void clear() {
-    fills = 0;
+    fills = fixed;
     washes = 0;
-    Arrays.fill(clean, NEVER);
+    Arrays.fill(clean, fixed, clean.length, NEVER);
   }
 
   /** A copy to go back to. */

@@ -1,7 +1,10 @@
 package ovenloom.solver.place;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.menu.Need;
@@ -22,6 +25,8 @@ final class Wants {
   private final List<List<Filling>> fillings = new ArrayList<>();
   private final List<int[]> appliances = new ArrayList<>();
   private final List<int[]> burners = new ArrayList<>();
+  private final List<BurnerSize[]> pots = new ArrayList<>();
+  private final List<int[]> hardestFirst = new ArrayList<>();
   private final List<int[]> stores = new ArrayList<>();
   private final List<List<Integer>> downwards = new ArrayList<>();
 
@@ -34,6 +39,8 @@ final class Wants {
       fillings.add(fillingsOf(run));
       appliances.add(run.step().appliances().stream().mapToInt(this::appliance).toArray());
       burners.add(burnersOf(run));
+      pots.add(potsOf(run));
+      hardestFirst.add(hardestFirst(run.hands()));
       Need.OnShelf shelf = run.step().shelf();
       stores.add(shelf == null ? new int[0] : shelf.stores().stream().mapToInt(this::store).toArray());
     }
@@ -58,9 +65,28 @@ final class Wants {
     return appliances.get(run.index());
   }
 
-  /** The burners that will do, the smallest first. */
+  /** The burners that will do for its smallest pot, the smallest first. */
   int[] burners(Run run) {
     return burners.get(run.index());
+  }
+
+  /** The least burner of each of its pots. */
+  BurnerSize[] pots(Run run) {
+    return pots.get(run.index());
+  }
+
+  /** The numbers of its hands, those first for whom it is hardest to find somebody. */
+  int[] hardestFirst(Run run) {
+    return hardestFirst.get(run.index());
+  }
+
+  private static int[] hardestFirst(List<HandsNeed> hands) {
+    return IntStream.range(0, hands.size())
+        .boxed()
+        .sorted(Comparator.comparingInt((Integer i) -> hands.get(i).skill() == null ? 1 : 0)
+            .thenComparingInt(i -> -hands.get(i).cooks()))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
   int[] stores(Run run) {
@@ -92,20 +118,25 @@ final class Wants {
   }
 
   private int[] burnersOf(Run run) {
-    Need.OnBurner need = run.step().burner();
-    if (need == null) {
-      return new int[0];
-    }
+    BurnerSize[] least = potsOf(run);
     List<Burner> all = runs.event().kitchen().burners();
-    BurnerSize least = need.atLeast();
-    for (Piece piece : run.pieces()) {
-      least = piece.burner().compareTo(least) > 0 ? piece.burner() : least;
-    }
-    BurnerSize wanted = least;
     return all.stream()
-        .filter(burner -> burner.size().compareTo(wanted) >= 0)
+        .filter(burner -> Arrays.stream(least).anyMatch(size -> burner.size().compareTo(size) >= 0))
         .sorted((one, other) -> one.size().compareTo(other.size()))
         .mapToInt(all::indexOf)
         .toArray();
+  }
+
+  private static BurnerSize[] potsOf(Run run) {
+    Need.OnBurner need = run.step().burner();
+    if (need == null) {
+      return new BurnerSize[0];
+    }
+    BurnerSize asked = need.atLeast();
+    return run.pieces().isEmpty() ? new BurnerSize[]{asked}
+        : run.pieces()
+            .stream()
+            .map(piece -> piece.burner().compareTo(asked) > 0 ? piece.burner() : asked)
+            .toArray(BurnerSize[]::new);
   }
 }

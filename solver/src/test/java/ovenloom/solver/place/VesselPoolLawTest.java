@@ -46,7 +46,7 @@ class VesselPoolLawTest {
     int count = 1 + random.nextInt(4);
     var crew = new Crew(List.of(withBreak(aCook("Ines", 0, 250), 90, 120), aCook("Tom", 100, 140)), FIRST,
         LONGEST);
-    var pots = new VesselPool(0, count, WASH, 10, crew);
+    var pots = new VesselPool(0, count, WASH, 10, crew, List.of(), List.of());
 
     for (int turn = 0; turn < 30; turn++) {
       int fill = random.nextInt(10);

@@ -25,7 +25,7 @@ class VesselPoolTest {
   }
 
   private VesselPool pots(int count) {
-    return new VesselPool(POT, count, 5, 8, crew);
+    return new VesselPool(POT, count, 5, 8, crew, List.of(), List.of());
   }
 
   @Test
@@ -87,7 +87,7 @@ class VesselPoolTest {
     pots.take(SOUP, 1, 100, 200);
     assertThat(pots.take(STEW, 1, 205, 300)).isTrue();
 
-    var others = new VesselPool(POT, 1, 5, 8, crewOf(aCook("Tom", 0, 600)));
+    var others = new VesselPool(POT, 1, 5, 8, crewOf(aCook("Tom", 0, 600)), List.of(), List.of());
     others.take(SOUP, 1, 100, 200);
     assertThat(others.take(STEW, 1, 204, 300)).isFalse();
   }
@@ -118,7 +118,7 @@ class VesselPoolTest {
   @Test
   void whoever_washes_up_is_free_to_and_not_on_a_break() {
     var busy = crewOf(withBreak(aCook("Ines", 0, 600), 216, 240));
-    var pots = new VesselPool(POT, 1, 5, 8, busy);
+    var pots = new VesselPool(POT, 1, 5, 8, busy, List.of(), List.of());
     pots.take(SOUP, 1, 100, 200);
 
     assertThat(pots.take(STEW, 1, 230, 300)).isTrue();
@@ -129,7 +129,7 @@ class VesselPoolTest {
 
   @Test
   void with_nobody_to_wash_up_there_is_no_clean_pot() {
-    var pots = new VesselPool(POT, 1, 5, 8, crewOf(aCook("Ines", 0, 204)));
+    var pots = new VesselPool(POT, 1, 5, 8, crewOf(aCook("Ines", 0, 204)), List.of(), List.of());
     pots.take(SOUP, 1, 100, 200);
 
     assertThat(pots.take(STEW, 1, 230, 300)).isFalse();
