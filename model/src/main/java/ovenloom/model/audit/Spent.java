@@ -17,8 +17,9 @@ import ovenloom.model.plan.Where;
  *
  * @param minutes there, less the free ones on the counter
  * @param limit minutes it keeps there; 0 where it does not
+ * @param free minutes on top of the limit, that count for nothing
  */
-record Spent(String place, int minutes, int limit) {
+record Spent(String place, int minutes, int limit, int free) {
 
   private record Place(String name, int limit, int free) {}
 
@@ -39,7 +40,7 @@ record Spent(String place, int minutes, int limit) {
     return minutes.entrySet()
         .stream()
         .map(each -> new Spent(each.getKey().name(), each.getValue() - each.getKey().free(),
-            each.getKey().limit()))
+            each.getKey().limit(), each.getKey().free()))
         .filter(each -> each.minutes() > 0)
         .toList();
   }
@@ -88,6 +89,10 @@ record Spent(String place, int minutes, int limit) {
 
   @Override
   public String toString() {
-    return place + ": " + minutes + " min of " + limit;
+    String there = place + ": " + (minutes + free) + " min";
+    if (limit == 0) {
+      return there + ", and nothing says that it keeps there" + (free == 0 ? "" : " for more than " + free);
+    }
+    return there + " of " + (limit + free) + (free == 0 ? "" : " (" + limit + ", and " + free + " free)");
   }
 }

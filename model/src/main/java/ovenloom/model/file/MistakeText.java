@@ -18,7 +18,6 @@ import ovenloom.model.check.Trouble;
 public final class MistakeText {
 
   private static final String LIKE = " like ";
-  private static final int MOST_KNOWN = 16;
   private static final int LONGEST_LINE = 160;
   private static final int LONGEST_VALUE = 80;
 
@@ -72,7 +71,7 @@ public final class MistakeText {
         new Said(of + " cannot be " + shape(found), "Expected " + expected + ".");
       case Fault.UnknownKey(String written, String of, String nearest, List<String> known) ->
         new Said(quoted(written) + " is not said of " + of,
-            didYouMean(nearest, "Known here", known, known.size()));
+            didYouMean(nearest, "Known here", known));
       case Fault.MissingKey(String key, String of) ->
         new Said(of + " needs " + quoted(key + ":"), "Add " + quoted(key + ":") + ".");
       case Fault.NoValue(String key, boolean insideBraces, String decimal) ->
@@ -157,22 +156,20 @@ public final class MistakeText {
 
   private static Said unknownName(Fault.UnknownName name) {
     return new Said("there is no " + name.kind() + " " + quoted(name.written()),
-        didYouMean(name.nearest(), "There is", name.known(), MOST_KNOWN) + countIt(name));
+        didYouMean(name.nearest(), "There is", name.known()) + countIt(name));
   }
 
   private static String didYouMean(
-      @Nullable String nearest, String introduction, List<String> known, int most) {
+      @Nullable String nearest, String introduction, List<String> known) {
     if (nearest != null) {
       return "Did you mean " + quoted(nearest) + "?";
     }
     if (known.isEmpty()) {
       return "There is none at all.";
     }
-    String more = known.size() > most ? " and others" : "";
     return known.stream()
-        .limit(most)
         .map(MistakeText::quoted)
-        .collect(Collectors.joining(", ", introduction + ": ", more + "."));
+        .collect(Collectors.joining(", ", introduction + ": ", "."));
   }
 
   /** What a kitchen has it lists, with how many. */
@@ -184,7 +181,7 @@ public final class MistakeText {
     if (name.atHome()) {
       return (name.nearest() == null ? " If you have one" : " If not") + ", add \"kitchen: {from: home, "
           + list + " {" + visible(name.written())
-          + ": 1}}\".";
+          + (name.kind().equals("vessel") ? ": {count: 1, size: 30 x 20 x 5 cm}}}\"." : ": 1}}\".");
     }
     return " " + (name.nearest() == null ? "Say" : "If not, say") + " under \"" + list
         + "\" how many there are.";

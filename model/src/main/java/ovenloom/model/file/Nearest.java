@@ -1,6 +1,7 @@
 package ovenloom.model.file;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.commons.text.similarity.LevenshteinDistance;
@@ -22,7 +23,15 @@ final class Nearest {
         least = slips;
       }
     }
-    return least <= Math.max(1, written.length() / 3) ? best : null;
+    return least <= Math.max(1, written.length() / 3) ? best : insteadOf(written, known);
+  }
+
+  /** A mixing bowl is a bowl: the longest known word with which what was written ends, or null. */
+  private static @Nullable String insteadOf(String written, Collection<String> known) {
+    return known.stream()
+        .filter(word -> written.toLowerCase(Locale.ROOT).endsWith(" " + word.toLowerCase(Locale.ROOT)))
+        .max(Comparator.comparingInt(String::length))
+        .orElse(null);
   }
 
   private static int slips(String one, String other) {

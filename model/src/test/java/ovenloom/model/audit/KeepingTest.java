@@ -41,7 +41,7 @@ class KeepingTest {
   void an_hour_on_the_counter_is_an_hour_and_the_free_quarter() {
     assertThat(gratin(counter(60), aStay("gratin", "bake", "17:45").counter("19:00"))).isEmpty();
     assertThat(gratin(counter(60), aStay("gratin", "bake", "17:44").counter("19:00"))).singleElement()
-        .satisfies(each -> assertThat(each.what()).isEqualTo("the counter: 61 min of 60"));
+        .satisfies(each -> assertThat(each.what()).isEqualTo("the counter: 76 min of 75 (60, and 15 free)"));
   }
 
   @Test
@@ -69,7 +69,8 @@ class KeepingTest {
     assertThat(gratin(keeps, aStay("gratin", "bake", "17:05").counter("17:40")
         .shelf("18:40", "fridge", "top")
         .counter("19:00"))).singleElement().satisfies(each -> {
-          assertThat(each.what()).isEqualTo("the counter: 40 min of 60, fridge: 60 min of 100");
+          assertThat(each.what())
+              .isEqualTo("the counter: 55 min of 75 (60, and 15 free), fridge: 60 min of 100");
           assertThat(each.off()).as("40/60 + 60/100 is 16/60 too much, of the counter's 60").isEqualTo(16);
         });
   }

@@ -49,7 +49,9 @@ class HintsTest {
         Arguments.of("courses: []\n", "1:10", "\"courses\" is an empty list"),
         Arguments.of("cooks: [{name: A, hours: 9:00-13:00}]\n", "1:26", "like \"on the day: 9:00-13:00\""),
         Arguments.of("dishes: [{dish: S, steps: [{do: x, takes: 5 min, in: hat}]}]\n", "1:54",
-            "If you have one, add \"kitchen: {from: home, vessels: {hat: 1}}\"."),
+            "If you have one, add \"kitchen: {from: home, vessels: {hat: {count: 1, size: 30 x 20 x 5 cm}}}\"."),
+        Arguments.of("dishes: [{dish: S, steps: [{do: x, takes: 5 min, in: mixing bowl}]}]\n", "1:54",
+            "Did you mean \"bowl\"? If not, add"),
         Arguments.of("dishes: [{dish: S, steps: [{do: x, takes: 5 min, in: bakng tray}]}]\n", "1:54",
             "Did you mean \"baking tray\"? If not, add"),
         Arguments.of(
