@@ -9,8 +9,11 @@ import java.util.List;
  * @param cooks who does it; none where it needs nobody in particular
  * @param thing what it is done to, which is what the eye looks for: a dish, an oven
  * @param words what is done, in sentences
+ * @param places what is empty and what is full after it
  */
-record Act(int at, Turn turn, List<String> cooks, String thing, String words) implements Comparable<Act> {
+record Act(int at, Turn turn, List<String> cooks, String thing, String words, Places places)
+    implements
+      Comparable<Act> {
 
   /**
    * What comes first within a minute: a place is emptied before it is filled, and what goes from one to another comes
@@ -24,6 +27,10 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words) im
 
   Act {
     cooks = List.copyOf(cooks);
+  }
+
+  Act(int at, Turn turn, List<String> cooks, String thing, String words) {
+    this(at, turn, cooks, thing, words, Places.NONE);
   }
 
   @Override

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Filling;
 import ovenloom.model.plan.Baking;
+import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 
 /** Runs of one step that the same hands begin and end in the same minutes, in one place: one thing to do. */
@@ -24,7 +25,8 @@ record Armful(Book book, List<Placement> runs) {
       Placement first = open.getFirst();
       Waiting waits = new Waiting(book, List.of(first));
       List<Placement> same = open.stream()
-          .filter(run -> areAlike(first, run) && waits.isLike(new Waiting(book, List.of(run))))
+          .filter(run -> areAlike(first, run))
+          .filter(run -> !run.shelves().isEmpty() || waits.isLike(new Waiting(book, List.of(run))))
           .toList();
       open.removeAll(same);
       all.add(new Armful(book, same));
@@ -34,7 +36,7 @@ record Armful(Book book, List<Placement> runs) {
 
   private static boolean areAlike(Placement first, Placement other) {
     return first.dish().equals(other.dish()) && first.step().equals(other.step())
-        && first.when().equals(other.when()) && first.hands().equals(other.hands())
+        && first.when().equals(other.when()) && atFirst(first).equals(atFirst(other))
         && first.burners().size() == other.burners().size()
         && areAlike(first.baking(), other.baking()) && store(first).equals(store(other));
   }
@@ -46,6 +48,14 @@ record Armful(Book book, List<Placement> runs) {
     }
     return first.oven().equals(other.oven()) && first.mode().equals(other.mode())
         && first.stages().equals(other.stages());
+  }
+
+  /** Who turns or stirs it later, and who takes it out, is told then. */
+  private static List<HandsOn> atFirst(Placement run) {
+    return run.hands()
+        .stream()
+        .filter(each -> each.when().from() == run.when().from() && each.act() != HandsOn.Act.UNLOAD)
+        .toList();
   }
 
   private static String store(Placement run) {

@@ -13,17 +13,19 @@ import ovenloom.model.menu.Filling;
  * @param from what it is taken out of; the worktop where it is taken out of nothing
  * @param words what is done next, in sentences
  * @param served what goes to the table in it
+ * @param places what is empty and what is full after it
  */
 record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches batches, Spot from,
-    String words, List<Filling> served) {
+    String words, List<Filling> served, Places places) {
 
   DishAct {
     cooks = List.copyOf(cooks);
     served = List.copyOf(served);
   }
 
-  DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches batches, String words) {
-    this(at, turn, cooks, step, batches, new Spot.Bench(), words, List.of());
+  DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches batches, String words,
+      Places places) {
+    this(at, turn, cooks, step, batches, new Spot.Bench(), words, List.of(), places);
   }
 
   /** Tells batches to which the same is done at the same minute in one line. */
@@ -53,7 +55,8 @@ record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches ba
       sentences.add("To the table" + Words.in(vessels) + ".");
     }
     sentences.removeIf(String::isEmpty);
-    return new Act(at, turn, cooks, step.dish().name(), String.join(" ", sentences));
+    Places emptied = same.stream().map(DishAct::places).reduce(places, Places::and);
+    return new Act(at, turn, cooks, step.dish().name(), String.join(" ", sentences), emptied);
   }
 
   private String batches(List<DishAct> same) {

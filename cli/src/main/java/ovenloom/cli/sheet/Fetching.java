@@ -109,11 +109,11 @@ record Fetching(Book book, Words words, Armful armful) {
     return fillings.isEmpty() ? step : Words.vessels(fillings) + " (" + step + ")";
   }
 
-  /** {@code  Uses Leg of lamb (roast).} for food of other dishes; else nothing. */
-  String uses() {
+  /** {@code  Uses Leg of lamb (roast).} for food of other dishes that is not told by its name before; else nothing. */
+  String uses(String before) {
     Set<String> others = new LinkedHashSet<>();
     for (BatchStep earlier : feeders()) {
-      if (!isOwn(earlier)) {
+      if (!isOwn(earlier) && !before.contains(": " + earlier.dish().name() + ".")) {
         others.add(earlier.dish().name() + " (" + earlier.step().name() + ")");
       }
     }

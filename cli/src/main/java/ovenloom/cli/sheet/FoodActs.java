@@ -51,9 +51,11 @@ final class FoodActs {
         && to.spot() instanceof Spot.OnShelves(String same, List<String> others) && same.equals(store)) {
       String over = "In the " + store + ", from " + words.shelvesAlone(store, shelves) + " to "
           + words.shelvesAlone(store, others);
-      return one(journey, now, Turn.ACROSS, over + "," + until + ".");
+      return List.of(new DishAct(now, Turn.ACROSS, List.of(), journey.step(), journey.step().batches(),
+          over + "," + until + ".", Places.between(from.spot(), to.spot())));
     }
-    return leaving.then(journey, from, now, turn(from.spot(), to.spot()), into(to.spot()) + until + ".");
+    return leaving.then(journey, from, now, turn(from.spot(), to.spot()), to.spot(),
+        into(to.spot()) + until + ".");
   }
 
   private static Turn turn(Spot from, Spot to) {
@@ -91,7 +93,7 @@ final class FoodActs {
 
   private List<DishAct> toTheTable(Journey journey) {
     int due = book.event().due(journey.step().dish(), journey.step().batches().first());
-    return leaving.then(journey, journey.legs().getLast(), due, Turn.SERVE, "");
+    return leaving.then(journey, journey.legs().getLast(), due, Turn.SERVE, new Spot.Bench(), "");
   }
 
   /** Something on the heat that no later step takes off it the moment it is done, such as food that joins alongside. */
@@ -103,6 +105,7 @@ final class FoodActs {
   }
 
   private static List<DishAct> one(Journey journey, int at, Turn turn, String words) {
-    return List.of(new DishAct(at, turn, List.of(), journey.step(), journey.step().batches(), words));
+    return List.of(new DishAct(at, turn, List.of(), journey.step(), journey.step().batches(), words,
+        Places.NONE));
   }
 }

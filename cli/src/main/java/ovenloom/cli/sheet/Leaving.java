@@ -29,32 +29,33 @@ record Leaving(Book book, Words words) {
   }
 
   List<DishAct> alone(Journey journey, Leg leg, int at, Turn turn) {
-    return from(leg.spot()).isEmpty() ? List.of() : then(journey, leg, at, turn, "");
+    return from(leg.spot()).isEmpty() ? List.of() : then(journey, leg, at, turn, HERE, "");
   }
 
   /** Leaves a place and goes on; a long unloading is told when it begins, in a line of its own. */
-  List<DishAct> then(Journey journey, Leg leg, int at, Turn turn, String next) {
+  List<DishAct> then(Journey journey, Leg leg, int at, Turn turn, Spot to, String next) {
     HandsOn out = leg.out();
     List<DishAct> acts = new ArrayList<>();
     if (out != null && out.when().minutes() > 1) {
       String length = ": " + out.when().minutes() + " min, until " + clock().time(at, out.when().from())
           + ".";
       acts.add(
-          act(journey, out.when().from(), Turn.OUT, out.cooks(), HERE, from(leg.spot()) + length));
+          act(journey, out.when().from(), Turn.OUT, out.cooks(), HERE, HERE, from(leg.spot()) + length));
       if (!next.isEmpty() || turn == Turn.SERVE) {
-        acts.add(act(journey, at, turn, List.of(), HERE, next));
+        acts.add(act(journey, at, turn, List.of(), HERE, to, next));
       }
       return acts;
     }
     List<String> cooks = out == null ? List.of() : out.cooks();
-    acts.add(act(journey, at, turn, cooks, leg.spot(), next));
+    acts.add(act(journey, at, turn, cooks, leg.spot(), to, next));
     return acts;
   }
 
   private DishAct act(Journey journey, int at, Turn turn, List<String> cooks, Spot from,
-      String words) {
+      Spot to, String words) {
     List<Filling> served = turn == Turn.SERVE ? book.work().fillingsOf(journey.step().index()) : List.of();
-    return new DishAct(at, turn, cooks, journey.step(), journey.step().batches(), from, words, served);
+    return new DishAct(at, turn, cooks, journey.step(), journey.step().batches(), from, words, served,
+        Places.between(from, to));
   }
 
   private Clock clock() {

@@ -24,7 +24,8 @@ record Middle(Book book, Placement run) {
       String words = words(needs.get(i).moment(), work.get(i), step);
       if (!words.isEmpty()) {
         acts.add(new DishAct(
-            work.get(i).when().from(), Turn.WORK, work.get(i).cooks(), step, run.batches(), words));
+            work.get(i).when().from(), Turn.WORK, work.get(i).cooks(), step, run.batches(), words,
+            Places.NONE));
       }
     }
     return acts;

@@ -65,7 +65,7 @@ public final class RunSheet {
     }
     acts.addAll(new WashActs(book).acts());
     acts.addAll(new TableActs(book.event()).acts());
-    return acts.stream().sorted().toList();
+    return InOrder.of(acts);
   }
 
   private void title() {

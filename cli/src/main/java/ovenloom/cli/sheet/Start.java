@@ -38,12 +38,21 @@ final class Start {
     sentences.add(outOfTheCold());
     boolean isThereAlready = !foods.isEmpty() && foods.stream().allMatch(Fetching.Food::isThere);
     String begins = new Arrival(book, words, armful, isThereAlready).sentences();
-    sentences.add(new Waiting(book, armful.runs()).after(begins, spot) + fetching.uses() + served());
+    sentences.add(new Waiting(book, armful.runs()).after(begins, spot)
+        + fetching.uses(String.join(" ", sentences)) + served());
     sentences.remove("");
     String all = String.join(" ", sentences);
     armful.runs()
-        .forEach(run -> acts.add(new DishAct(armful.at(), turn(), cooks, step, run.batches(), all)));
+        .forEach(run -> acts.add(
+            new DishAct(armful.at(), turn(), cooks, step, run.batches(), all, places(foods))));
     return acts;
+  }
+
+  private Places places(List<Fetching.Food> foods) {
+    return foods.stream()
+        .filter(food -> !food.isThere())
+        .map(food -> Places.between(food.leg().spot(), spot))
+        .reduce(Places.between(new Spot.Bench(), spot), Places::and);
   }
 
   /** In the same line, unless somebody else takes it out, or takes a while to. */

@@ -2,6 +2,9 @@ package ovenloom.cli.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static ovenloom.cli.sheet.HandPlan.at;
+import static ovenloom.cli.sheet.SheetLines.HOST;
+import static ovenloom.cli.sheet.SheetLines.KITCHEN;
+import static ovenloom.cli.sheet.SheetLines.TWO;
 import static ovenloom.cli.sheet.SheetLines.lines;
 
 import java.util.List;
@@ -17,33 +20,6 @@ import ovenloom.model.plan.Where;
 
 /** What a cook reads. */
 class RunSheetTest {
-
-  private static final String KITCHEN = """
-      ovenloom: 1
-      event: Supper
-      guests: 8
-      courses: [{name: supper, at: 2026-10-10 19:00, served over: 20 min}]
-      kitchen:
-        ovens:
-          - name: oven
-            dial: 60 C to 260 C
-            heats: 180 C in 12 min
-            cools: 200 C to 150 C in 15 min
-            racks: {count: 2, size: 55 x 38 cm, clear: 15 cm}
-        burners: [large, small]
-        cold: [{name: fridge, holds: 4 C, shelves: [{name: top, size: 50 x 35 x 20 cm}, {name: low, size: 50 x 35 x 20 cm}]}]
-        vessels: {dish: {count: 3, size: 30 x 20 x 6 cm}, pot: {count: 2, size: 20 x 20 x 15 cm}, platter: 1}
-      """;
-
-  private static final String HOST = """
-      cooks: [{name: Host, hours: {2 days before: 9:00-23:00, day before: 9:00-23:00, on the day: 8:00-21:00}}]
-      """;
-
-  private static final String TWO = """
-      cooks:
-        - {name: Mira, hours: {on the day: 8:00-21:00}}
-        - {name: Jonas, hours: {on the day: 8:00-21:00}}
-      """;
 
   private static final String PIE = """
       dishes:

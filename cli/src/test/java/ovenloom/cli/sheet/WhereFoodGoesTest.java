@@ -2,6 +2,9 @@ package ovenloom.cli.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static ovenloom.cli.sheet.HandPlan.at;
+import static ovenloom.cli.sheet.SheetLines.HOST;
+import static ovenloom.cli.sheet.SheetLines.KITCHEN;
+import static ovenloom.cli.sheet.SheetLines.TWO;
 import static ovenloom.cli.sheet.SheetLines.lines;
 
 import java.util.List;
@@ -10,27 +13,6 @@ import ovenloom.model.plan.Where;
 
 /** What a cook reads of where food is taken from, and where it goes. */
 class WhereFoodGoesTest {
-
-  private static final String KITCHEN = """
-      ovenloom: 1
-      event: Supper
-      guests: 8
-      courses: [{name: supper, at: 2026-10-10 19:00, served over: 20 min}]
-      kitchen:
-        ovens:
-          - name: oven
-            dial: 60 C to 260 C
-            heats: 180 C in 12 min
-            cools: 200 C to 150 C in 15 min
-            racks: {count: 2, size: 55 x 38 cm, clear: 15 cm}
-        burners: [large, small]
-        cold: [{name: fridge, holds: 4 C, shelves: [{name: top, size: 50 x 35 x 20 cm}, {name: low, size: 50 x 35 x 20 cm}]}]
-        vessels: {dish: {count: 3, size: 30 x 20 x 6 cm}, tray: {count: 4, size: 25 x 20 x 3 cm}, pot: {count: 2, size: 20 x 20 x 15 cm}, platter: 1}
-      """;
-
-  private static final String HOST = """
-      cooks: [{name: Host, hours: {2 days before: 9:00-23:00, day before: 9:00-23:00, on the day: 8:00-21:00}}]
-      """;
 
   private static final String TWO_COLD_PIES = """
       dishes:
@@ -179,6 +161,91 @@ class WhereFoodGoesTest {
     assertThat(lines).contains(
         "18:40 | Rolls | Both batches. Into the oven (2 x tray): both racks, 200 C. Out at 19:00.",
         "19:00 | Rolls | Both batches. Out of the oven. To the table (2 x tray).");
+  }
+
+  @Test
+  void what_comes_out_of_the_oven_waits_for_the_shelf_it_goes_onto() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Cake
+            steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: dish, keeps: {fridge: 8 h}}]
+          - dish: Soup
+            steps:
+              - {do: blend, takes: 10 min, hands: throughout, in: pot, keeps: {fridge: 8 h}}
+              - {do: warm, takes: 60 min, burner: large}
+          - dish: Cream
+            steps: [{do: whip, takes: 10 min, hands: throughout, in: tray, keeps: {fridge: 8 h}}]
+        """)
+        .run("Cake/bake", at("17:30"))
+        .waits("Cake/bake", shelf("top"), at("19:00"))
+        .run("Soup/blend", at("10:00"))
+        .waits("Soup/blend", shelf("low"), at("18:00"))
+        .run("Soup/warm", at("18:00"))
+        .run("Cream/whip", at("11:00"))
+        .waits("Cream/whip", shelf("top"), at("18:00"), shelf("low"), at("19:00"))
+        .plan());
+
+    assertThat(lines).containsSubsequence(
+        "18:00 | Soup | Out of the fridge, low shelf. Onto a large burner (pot). Warm until 19:00.",
+        "18:00 | Cream | In the fridge, from top shelf to low shelf, until 19:00.",
+        "18:00 | Cake | Out of the oven. Into the fridge, top shelf, until 19:00.");
+  }
+
+  @Test
+  void food_that_is_fetched_by_its_name_is_not_named_again() {
+    var lines = lines(HandPlan
+        .forProblem(KITCHEN + HOST
+            + """
+                dishes:
+                  - dish: Sauce
+                    steps: [{do: whisk, takes: 10 min, hands: throughout, in: pot, keeps: {fridge: 8 h}}]
+                  - dish: Beans
+                    steps: [{do: trim, takes: 10 min, hands: throughout, in: dish, keeps: {counter: 8 h}}]
+                  - dish: Fish
+                    steps:
+                      - {do: poach, takes: 10 min, hands: throughout, in: tray, keeps: {counter: 8 h}}
+                      - {do: plate, takes: 10 min, hands: throughout, in: platter, uses: {Sauce/whisk: {}, Beans/trim: {}}}
+                """)
+        .run("Sauce/whisk", at("10:00"))
+        .waits("Sauce/whisk", shelf("top"), at("18:50"))
+        .run("Beans/trim", at("18:00"))
+        .run("Fish/poach", at("18:40"))
+        .run("Fish/plate", at("18:50"))
+        .plan());
+
+    assertThat(lines).contains("18:50 | Fish | Out of the fridge, top shelf: Sauce. Plate (platter): 10 min,"
+        + " until 19:00. Uses Beans (trim).");
+  }
+
+  @Test
+  void trays_that_several_cooks_take_out_are_put_in_together() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + TWO + TWO_TRAYS)
+        .run("Rolls/bake", at("18:40"), run -> run.racks(1).takenOutBy("Jonas"))
+        .run("Rolls/bake", at("18:40"), run -> run.batches(2, 2))
+        .plan());
+
+    assertThat(lines).contains(
+        "18:40 | Mira | Rolls | Both batches. Into the oven (2 x tray): both racks, 200 C. Out at 19:00.",
+        "19:00 | Jonas | Rolls | Batch 1 of 2. Out of the oven. To the table (tray).");
+  }
+
+  @Test
+  void runs_put_onto_a_shelf_together_may_be_wanted_at_different_times() {
+    var lines = lines(
+        HandPlan.forProblem(KITCHEN + HOST + TWO_COLD_PIES.replace("60 min, together: 2", "60 min"))
+            .run("Pie/fill", at("10:00"))
+            .run("Pie/fill", at("10:20"), run -> run.batches(2, 2))
+            .run("Pie/chill", at("11:00"))
+            .run("Pie/chill", at("11:00"), run -> run.batches(2, 2))
+            .run("Pie/bake", at("17:15"))
+            .run("Pie/bake", at("18:15"), run -> run.batches(2, 2))
+            .batchWaits(1, "Pie/chill", shelf("top"), at("17:15"))
+            .batchWaits(2, "Pie/chill", shelf("top"), at("18:15"))
+            .plan());
+
+    assertThat(lines)
+        .contains("11:00 | Pie | Both batches. Into the fridge, top shelf (2 x dish). Chill until"
+            + " 12:00. Stays there: batch 1 until 17:15; batch 2 until 18:15.");
   }
 
   @Test
