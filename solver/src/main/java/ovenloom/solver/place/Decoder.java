@@ -21,7 +21,6 @@ public final class Decoder {
   private final List<List<Tie>> before = new ArrayList<>();
   private final List<List<Integer>> waitsOf = new ArrayList<>();
   private final int[] nextBatch;
-  private long decoded;
 
   /** A decoder for an event laid out as runs. */
   public Decoder(Runs runs) {
@@ -54,11 +53,6 @@ public final class Decoder {
     return same ? next : -1;
   }
 
-  /** How many orders have been decoded. */
-  public long decoded() {
-    return decoded;
-  }
-
   /** The ways to bake a step; none for one that is no bake. */
   public List<BakeChoice> waysToBake(int step) {
     return fitting.waysToBake(runs.runs().get(runs.runOf().get(step)));
@@ -75,7 +69,6 @@ public final class Decoder {
 
   /** The plan that follows from what was decided. */
   public Draft decode(Decisions decisions) {
-    decoded++;
     floor.clear();
     draft.clear();
     for (int turn = 0; turn < decisions.steps(); turn++) {

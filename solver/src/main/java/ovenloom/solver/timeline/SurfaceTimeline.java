@@ -12,7 +12,6 @@ import java.util.Arrays;
 public final class SurfaceTimeline implements Timeline {
 
   private static final int CLOSED = -1;
-  private static final int[] NOTHING = new int[0];
 
   private final int horizonStart;
   private final int horizonEnd;
@@ -61,15 +60,6 @@ public final class SurfaceTimeline implements Timeline {
 
   /** The latest start, not after the moment, at which these shapes fit for so long; or NONE. */
   public int latestStart(int notAfter, int duration, int[] shapes, int count) {
-    return latest(notAfter, duration, shapes, count, false);
-  }
-
-  /** The latest start, not after the moment, at which nothing stands here for so long; or NONE. */
-  public int latestEmpty(int notAfter, int duration) {
-    return latest(notAfter, duration, NOTHING, 0, true);
-  }
-
-  private int latest(int notAfter, int duration, int[] shapes, int count, boolean toClose) {
     int start = Math.min(notAfter, horizonEnd - duration);
     blocker = start < notAfter ? HOURS : NOBODY;
     if (duration > 0 && !fit.fits(shapes, count)) {
@@ -78,7 +68,7 @@ public final class SurfaceTimeline implements Timeline {
     }
     while (duration > 0 && start >= horizonStart) {
       int end = start + duration;
-      int clash = toClose ? lastStanding(start, end) : lastClash(start, end, shapes, count);
+      int clash = lastClash(start, end, shapes, count);
       if (clash < 0) {
         return start;
       }

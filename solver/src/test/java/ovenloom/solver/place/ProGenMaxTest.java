@@ -8,7 +8,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import ovenloom.solver.bench.ProGenMaxFile;
 import ovenloom.solver.bench.Published;
 
-/** Source: ProGen/max sets of Schwindt; bounds as found by exact solvers. */
+/**
+ * The timeline on which appliances, room to put down and circuits are booked, with greatest gaps between the steps; the
+ * decoder of kitchens is not in it. Source: ProGen/max sets of Schwindt; bounds as found by exact solvers.
+ */
 class ProGenMaxTest {
 
   private static final int SET = 0;

@@ -8,7 +8,11 @@ import org.junit.jupiter.api.Test;
 import ovenloom.solver.bench.PsplibFile;
 import ovenloom.solver.bench.Published;
 
-/** Source: PSPLIB j30, Kolisch and Sprecher 1996; optima as proven by several exact solvers. */
+/**
+ * The timeline on which appliances, room to put down and circuits are booked keeps published problems, forward and back; the
+ * decoder of kitchens is not in it. Source: PSPLIB j30, Kolisch and Sprecher 1996; optima as proven by several exact
+ * solvers.
+ */
 class PsplibTest {
 
   private static final int CRITICAL_PATH = 1;

@@ -78,12 +78,6 @@ class SurfaceTimelineLawTest {
         assertThat(naive)
             .anyMatch(standing -> standing.owner() == blocker && standing.at(start + lasting));
       }
-      int empty = asked;
-      while (empty >= 0 && !isEmpty(naive, empty, empty + lasting)) {
-        empty--;
-      }
-      assertThat(timeline.latestEmpty(asked, lasting))
-          .isEqualTo(empty < 0 ? Timeline.NONE : empty);
     }
   }
 

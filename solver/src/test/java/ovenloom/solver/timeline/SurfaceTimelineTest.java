@@ -74,9 +74,8 @@ class SurfaceTimelineTest {
 
     assertThat(rack.isEmpty(139, 150)).isFalse();
     assertThat(rack.isEmpty(140, 220)).isTrue();
-    assertThat(rack.latestEmpty(170, 20)).isEqualTo(170);
-    assertThat(rack.latestEmpty(130, 20)).isEqualTo(80);
-    assertThat(rack.blocker()).isEqualTo(TART);
+    assertThat(rack.isEmpty(80, 100)).isTrue();
+    assertThat(rack.isEmpty(81, 101)).isFalse();
   }
 
   @Test

@@ -7,8 +7,9 @@ import ovenloom.solver.timeline.CountTimeline;
 import ovenloom.solver.timeline.Timeline;
 
 /**
- * Turns an order of steps into a plan: each in turn starts as early as it fits after zero, or ends
- * as late as it fits before zero, beside those already there.
+ * Puts published scheduling problems to the timelines the product books on: turns an order of steps into a plan, where each
+ * in turn starts as early as it fits after zero, or ends as late as it fits before zero, beside those already there. The
+ * decoder of the product books a kitchen, which those problems are not; what both rely on is {@link CountTimeline}.
  *
  * <p>A step brings what it waits for with it, so any order will do. Where one comes out later than
  * a greatest gap allows, those that limit it are taken up again, with all that start after them,
