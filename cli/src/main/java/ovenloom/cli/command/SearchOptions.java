@@ -16,7 +16,7 @@ final class SearchOptions {
   private @Nullable Duration time;
 
   @Option(names = "--tries", paramLabel = "N", converter = AtLeastOne.class,
-      description = {"Try N schedules for each seed.",
+      description = {"Try N schedules for each seed, then tidy the best of them.",
           "With --tries and --seed and without --for the plan is the same on any machine."})
   private @Nullable Long tries;
 
@@ -24,13 +24,13 @@ final class SearchOptions {
       description = {"Begin with the random number N.", "Another seed may find another plan. Default: 1."})
   private long seed;
 
-  @Option(names = "--seeds", paramLabel = "N", defaultValue = "2", converter = AtLeastOne.class,
-      description = {"Search N times side by side.",
+  @Option(names = "--seeds", paramLabel = "N", defaultValue = "2", converter = Seeds.class,
+      description = {"Search N times side by side, 64 times at most.",
           "From the seed and those that follow it; the best plan wins. Default: 2, on any machine."})
-  private long seeds;
+  private int seeds;
 
   Budget budget() {
     boolean hasAnEnd = time != null || tries != null;
-    return new Budget(hasAnEnd ? time : WHILE, tries, seed, (int) Math.min(seeds, 64));
+    return new Budget(hasAnEnd ? time : WHILE, tries, seed, seeds);
   }
 }

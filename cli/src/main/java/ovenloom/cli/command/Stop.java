@@ -23,7 +23,11 @@ public final class Stop implements BooleanSupplier {
   }
 
   void listen() {
-    Runtime.getRuntime().addShutdownHook(hook);
+    try {
+      Runtime.getRuntime().addShutdownHook(hook);
+    } catch (IllegalStateException goingDown) {
+      pressed = true;
+    }
   }
 
   void stopListening() {

@@ -131,7 +131,8 @@ class SolveTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"--for,0s", "--for,20", "--for,soon", "--tries,0", "--tries,-3", "--seeds,0", "--seed,first",
+  @CsvSource({"--for,0s", "--for,20", "--for,soon", "--tries,0", "--tries,-3", "--seeds,0", "--seeds,65",
+      "--seed,first",
       "--guests,0", "--guests,many"})
   void a_number_that_makes_no_sense_is_a_wrong_command(String option, String value) {
     var typed = ovenloom("solve", SOUP, option, value);
