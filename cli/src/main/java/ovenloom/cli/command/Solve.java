@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import ovenloom.cli.sheet.BreakList;
-import ovenloom.cli.sheet.ShortageList;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
@@ -64,7 +62,7 @@ final class Solve implements Callable<Integer> {
     Notes.print(kit.err(), notes);
     Found found = find(event, sources);
     if (!found.isAPlan()) {
-      return none(event, found);
+      return new NoneFound(kit).print(event, found);
     }
     int answer = new Printer(kit).print(found.plan(), "what was found");
     return answer == Answer.A_PLAN && target != null ? write(found.plan(), target) : answer;
@@ -79,16 +77,6 @@ final class Solve implements Callable<Integer> {
       kit.stop().stopListening();
       progress.clear();
     }
-  }
-
-  private int none(Event event, Found found) {
-    kit.err()
-        .printf("ovenloom: no plan found in %,d schedules. The best try is no plan: %s%n",
-            found.schedules(), BreakList.count(found.breaks()));
-    kit.err().print(BreakList.of(event, found.breaks(), kit.terminal().width()));
-    kit.err().print(ShortageList.of(found.shortages(), kit.terminal().width()));
-    kit.err().println("  Look longer (--for 2min), or give what breaks first more room: hours, pans, keeps.");
-    return Answer.NONE_FOUND;
   }
 
   /** A file's trouble says little more than its name, which may be of no use to anybody. */

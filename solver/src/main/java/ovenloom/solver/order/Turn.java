@@ -135,7 +135,8 @@ public class Turn {
     decisions.setEarlier(step, Objects.requireNonNull(earlier));
     decisions.setBake(step, Objects.requireNonNull(bake));
     decisions.setStay(step, Objects.requireNonNull(stay));
-    decisions.setTogether(step, Objects.requireNonNull(together));
+    int batches = Objects.requireNonNull(together);
+    decisions.setTogether(step, batches < mostTogether ? batches : Decisions.AS_MANY_AS_MAY);
   }
 
   @Override

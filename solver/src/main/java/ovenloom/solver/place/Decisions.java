@@ -9,6 +9,9 @@ public final class Decisions {
   /** Leaves a choice to the decoder. */
   public static final int OPEN = -1;
 
+  /** Leaves it to the rules how many batches share a run: as many as may. */
+  public static final int AS_MANY_AS_MAY = Integer.MAX_VALUE;
+
   private final int[] order;
   private final int[] earlier;
   private final int[] bake;
@@ -31,7 +34,7 @@ public final class Decisions {
         new int[steps],
         open,
         open.clone(),
-        IntStream.generate(() -> Integer.MAX_VALUE).limit(steps).toArray());
+        IntStream.generate(() -> AS_MANY_AS_MAY).limit(steps).toArray());
   }
 
   public int steps() {
@@ -87,7 +90,7 @@ public final class Decisions {
     stay[step] = way;
   }
 
-  /** How many batches of a step share a run at most, for the step of the first batch. */
+  /** How many batches of a step share a run at most, for the step of the first batch; or {@link #AS_MANY_AS_MAY}. */
   public int together(int step) {
     return together[step];
   }

@@ -36,7 +36,7 @@ public record Runs(
 
   /** Lays an event out, with as many batches together as may be. */
   public static Runs of(Event event) {
-    return of(event, step -> Integer.MAX_VALUE);
+    return of(event, step -> Decisions.AS_MANY_AS_MAY);
   }
 
   /**

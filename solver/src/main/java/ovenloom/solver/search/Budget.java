@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * How long to search. With tries and a seed the answer is the same on any machine; with time it is not.
  *
  * @param time on the clock; absent: until the tries are done
- * @param tries decoded schedules a seed; absent: until the time is over
+ * @param tries schedules a seed, before the best of all is tidied; absent: until the time is over
  * @param seed of the first search
  * @param seeds how many searches run side by side
  */
@@ -20,10 +20,5 @@ public record Budget(@Nullable Duration time, @Nullable Long tries, long seed, i
     if ((tries != null && tries < 1) || seeds < 1) {
       throw new IllegalArgumentException("a search needs at least one try and one seed");
     }
-  }
-
-  /** What is left after some schedules of a seed; at least one more. */
-  Budget after(long schedules) {
-    return tries == null ? this : new Budget(time, Math.max(1, tries - schedules), seed, seeds);
   }
 }

@@ -11,9 +11,11 @@ import ovenloom.solver.place.Scarce;
  * @param plan a plan if {@code breaks} is empty; else only the best try
  * @param breaks what the audit found
  * @param shortages what the best try lacked, the worst first; none for a plan
- * @param schedules decoded in all
+ * @param isMisjudged whether the search took it for a plan and the audit does not: a fault of this program
+ * @param schedules tried in all
  */
-public record Found(Plan plan, List<Break> breaks, List<Shortage> shortages, long schedules) {
+public record Found(
+    Plan plan, List<Break> breaks, List<Shortage> shortages, boolean isMisjudged, long schedules) {
 
   /**
    * What seems short.

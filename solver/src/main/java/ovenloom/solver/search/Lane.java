@@ -23,43 +23,44 @@ final class Lane {
 
   private final Runs runs;
   private final long seed;
+  private final Deadline deadline;
   private final Turns turns;
   private final List<Meeting> meetings;
   private final Trial trial;
   private int round;
   private volatile @Nullable Solver<Order> solver;
-  private volatile boolean stopped;
 
-  Lane(Runs runs, long seed) {
+  Lane(Runs runs, long seed, Judge judge, Deadline deadline) {
     this.runs = runs;
     this.seed = seed;
+    this.deadline = deadline;
     turns = new Turns(runs);
     meetings = turns.meetings();
-    trial = new Trial(runs);
+    trial = new Trial(runs, judge);
   }
 
   Trial trial() {
     return trial;
   }
 
-  /** Searches on from near the best so far, until the budget of the round is spent or somebody says stop. */
-  void search(Budget budget) {
+  /** Searches on from near the best so far, until so many schedules are tried or the time is over; one at least. */
+  void search(long tries) {
     long before = trial.decoded();
-    List<Turn> start = start(budget.tries());
-    Solver<Order> next = Searches.with(budget.after(trial.decoded() - before), seed + (long) round * ROUND);
-    solver = next;
-    if (!stopped) {
+    List<Turn> start = start(tries);
+    long left = tries - (trial.decoded() - before);
+    if (left > 0 && !deadline.isOver()) {
+      Solver<Order> next = Searches.of(left, seed + (long) round * ROUND);
+      solver = next;
       next.solve(new Order(trial, start, runs.event().clock(), meetings));
     }
     round++;
   }
 
-  private List<Turn> start(@Nullable Long tries) {
+  private List<Turn> start(long tries) {
     Random lot = new Random(seed + (long) round * ROUND);
     Decisions from = trial.hasBest() ? Shake.of(trial.best().decisions(), lot) : FirstOrder.of(runs);
     if (!trial.hasBest() || trial.best().score().breaks() > 0) {
-      from = new Pleas(trial, lot).hear(from,
-          tries == null ? PLEAS : (int) Math.min(PLEAS, tries));
+      from = new Pleas(trial, lot).hear(from, (int) Math.min(PLEAS, tries), deadline::isOver);
     }
     List<Turn> open = turns.open();
     for (Turn turn : open) {
@@ -68,8 +69,8 @@ final class Lane {
     return new ArrayList<>(IntStream.range(0, from.steps()).map(from::step).mapToObj(open::get).toList());
   }
 
+  /** Has to be said again and again: Timefold does not hear it before its search has begun. */
   void stop() {
-    stopped = true;
     Solver<Order> running = solver;
     if (running != null) {
       running.terminateEarly();

@@ -1,6 +1,7 @@
 package ovenloom.solver.search;
 
 import java.util.Random;
+import java.util.function.BooleanSupplier;
 import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.Runs;
@@ -27,13 +28,13 @@ final class Pleas {
     this.lot = lot;
   }
 
-  /** The best on the way from there, until nobody pleads or so many tries are spent. */
-  Decisions hear(Decisions from, int times) {
+  /** The best on the way from there, until nobody pleads, so many tries are spent or the time is over; one at least. */
+  Decisions hear(Decisions from, int times, BooleanSupplier over) {
     Decisions now = from.copy();
     Decisions best = from;
     long least = Long.MAX_VALUE;
     long shortfall = 1;
-    for (int tries = 0; tries < times && shortfall > 0; tries++) {
+    for (int tries = 0; tries == 0 || (tries < times && shortfall > 0 && !over.getAsBoolean()); tries++) {
       Bench.Tried tried = trial.of(now);
       shortfall = tried.draft().shortfall();
       if (Trial.cost(tried.score()) < least) {

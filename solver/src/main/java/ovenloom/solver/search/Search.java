@@ -1,7 +1,6 @@
 package ovenloom.solver.search;
 
 import java.time.Duration;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -11,9 +10,9 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.stream.LongStream;
-import org.jspecify.annotations.Nullable;
-import ovenloom.model.audit.Audit;
+import ovenloom.model.audit.Break;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
@@ -27,26 +26,46 @@ import ovenloom.solver.place.Runs;
  */
 public final class Search {
 
-  private static final int MILLIS_BETWEEN_LOOKS = 100;
+  private static final long MILLIS_BETWEEN_LOOKS = 100;
+  private static final long MILLIS_AFTER_THE_END = 5;
 
   /** Schedules a seed from one exchange to the next. */
   private static final long A_ROUND = 5_000;
 
+  /** The part of the time that is kept for tidying, and how much at most; also what a stop leaves for it. */
+  private static final int TIDYING = 20;
+  private static final Duration MOST_TIDYING = Duration.ofMillis(500);
+
   private final Runs runs;
   private final Budget budget;
+  private final Judge judge;
+  private final Progress progress;
+  private final BooleanSupplier stop;
+  private final Deadline deadline;
   private final List<Lane> lanes;
-  private final long began = System.nanoTime();
+  private boolean interrupted;
 
-  private Search(Event event, Budget budget) {
-    runs = Runs.of(event);
+  private Search(Event event, Budget budget, Judge judge, Progress progress, BooleanSupplier stop) {
     this.budget = budget;
+    this.judge = judge;
+    this.progress = progress;
+    this.stop = stop;
+    Duration time = budget.time();
+    deadline = new Deadline(time == null ? null : time.minus(tidying(time)));
+    runs = Runs.of(event);
     lanes = LongStream.range(0, budget.seeds())
-        .mapToObj(seed -> new Lane(runs, budget.seed() + seed))
+        .mapToObj(seed -> new Lane(runs, budget.seed() + seed, judge, deadline))
         .toList();
   }
 
+  private static Duration tidying(Duration time) {
+    Duration part = time.dividedBy(TIDYING);
+    return part.compareTo(MOST_TIDYING) < 0 ? part : MOST_TIDYING;
+  }
+
   /**
-   * Searches until the budget is spent or somebody says stop.
+   * Searches until the budget is spent, somebody says stop or the thread is interrupted; one schedule a seed is tried in
+   * any case.
    *
    * @param sources the files the event came from, for the plan
    * @param stop asked a few times a second
@@ -54,99 +73,128 @@ public final class Search {
    */
   public static Found find(
       Event event, List<Plan.Source> sources, Budget budget, Progress progress, BooleanSupplier stop) {
-    Search search = new Search(event, budget);
-    try (ExecutorService workers = Executors.newFixedThreadPool(budget.seeds())) {
-      search.run(workers, progress, stop);
-    }
-    return search.found(sources);
+    return find(event, sources, budget, Judge.AUDIT, progress, stop);
   }
 
-  private void run(ExecutorService workers, Progress progress, BooleanSupplier stop) {
-    long tries = budget.tries() == null ? Long.MAX_VALUE : budget.tries();
-    boolean first = true;
-    for (long left = tries; left > 0 && (first || !isOver(stop)); left -= A_ROUND) {
-      Budget round = new Budget(left(), Math.min(left, A_ROUND), budget.seed(), budget.seeds());
-      all(workers, lane -> lane.search(round), progress, stop);
-      exchange();
-      tell(progress);
-      first = false;
-    }
-    all(workers, lane -> lane.trial().tidy(), progress, stop);
-  }
-
-  private boolean isOver(BooleanSupplier stop) {
-    Duration left = left();
-    return stop.getAsBoolean() || (left != null && left.isZero());
-  }
-
-  private void all(
-      ExecutorService workers, java.util.function.Consumer<Lane> work, Progress progress,
+  static Found find(
+      Event event, List<Plan.Source> sources, Budget budget, Judge judge, Progress progress,
       BooleanSupplier stop) {
-    List<Future<?>> running = new ArrayList<>();
-    lanes.forEach(lane -> running.add(workers.submit(() -> work.accept(lane))));
-    running.forEach(each -> await(each, progress, stop));
+    Search search = new Search(event, budget, judge, progress, stop);
+    try (ExecutorService workers = Executors.newFixedThreadPool(budget.seeds())) {
+      search.run(workers);
+    }
+    Found found = search.found(sources);
+    if (search.interrupted) {
+      Thread.currentThread().interrupt();
+    }
+    return found;
   }
 
-  private void await(Future<?> running, Progress progress, BooleanSupplier stop) {
+  private void run(ExecutorService workers) {
+    long left = budget.tries() == null ? Long.MAX_VALUE : budget.tries();
+    do {
+      long tries = Math.min(left, A_ROUND);
+      each(lanes, workers, deadline, lane -> lane.search(tries));
+      exchange();
+      look(deadline);
+      left -= tries;
+    } while (left > 0 && !deadline.isOver());
+    Deadline tidied = new Deadline(budget.time() == null && !deadline.isStopped() ? null : tidying());
+    each(List.of(best()), workers, tidied, lane -> lane.trial().tidy(tidied::isOver));
+  }
+
+  /** What is left for tidying, once the search is over. */
+  private Duration tidying() {
+    Duration time = budget.time();
+    return time == null || deadline.isStopped() ? MOST_TIDYING : tidying(time);
+  }
+
+  private void each(List<Lane> some, ExecutorService workers, Deadline end, Consumer<Lane> work) {
+    List<Future<?>> running = new ArrayList<>();
+    some.forEach(lane -> running.add(workers.submit(() -> work.accept(lane))));
+    running.forEach(one -> await(one, end));
+  }
+
+  private void await(Future<?> running, Deadline end) {
     while (true) {
       try {
-        running.get(MILLIS_BETWEEN_LOOKS, TimeUnit.MILLISECONDS);
+        running.get(untilNextLook(end), TimeUnit.MILLISECONDS);
         return;
       } catch (TimeoutException notYet) {
-        tell(progress);
-        if (stop.getAsBoolean()) {
-          lanes.forEach(Lane::stop);
-        }
-      } catch (InterruptedException interrupted) {
-        Thread.currentThread().interrupt();
-        lanes.forEach(Lane::stop);
-        return;
+        look(end);
+      } catch (InterruptedException interrupt) {
+        interrupted = true;
+        stop(end);
       } catch (ExecutionException failed) {
-        throw new IllegalStateException("the search failed", failed.getCause());
+        stop(end);
+        throw rethrown(failed);
       }
     }
   }
 
-  private void tell(Progress progress) {
+  private static long untilNextLook(Deadline end) {
+    Duration left = end.left();
+    long longest = left == null ? MILLIS_BETWEEN_LOOKS : Math.min(left.toMillis() + 1, MILLIS_BETWEEN_LOOKS);
+    return end.isOver() ? MILLIS_AFTER_THE_END : longest;
+  }
+
+  private void look(Deadline end) {
+    tell();
+    if (!deadline.isStopped() && stop.getAsBoolean()) {
+      deadline.stop();
+      end.stop();
+    }
+    if (end.isOver()) {
+      lanes.forEach(Lane::stop);
+    }
+  }
+
+  private void stop(Deadline end) {
+    deadline.stop();
+    end.stop();
+    lanes.forEach(Lane::stop);
+  }
+
+  /** What a lane threw, as it was thrown: the caller knows what to do about too little memory. */
+  private static RuntimeException rethrown(ExecutionException failed) {
+    if (failed.getCause() instanceof Error error) {
+      throw error;
+    }
+    return failed.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(failed);
+  }
+
+  private void tell() {
     if (lanes.stream().map(Lane::trial).allMatch(Trial::hasBest)) {
-      progress.report(best().best().score(), decoded(), left());
+      progress.report(best().trial().best().score(), decoded(), deadline.left());
     }
   }
 
   private void exchange() {
-    Trial.Best best = best().best();
+    Trial.Best best = best().trial().best();
     lanes.forEach(lane -> lane.trial().take(best));
   }
 
-  private Trial best() {
-    Trial best = lanes.getFirst().trial();
+  private Lane best() {
+    Lane best = lanes.getFirst();
     for (Lane lane : lanes) {
-      if (lane.trial().best().score().compareTo(best.best().score()) < 0) {
-        best = lane.trial();
+      if (lane.trial().best().score().compareTo(best.trial().best().score()) < 0) {
+        best = lane;
       }
     }
     return best;
   }
 
-  private long decoded() {
-    return lanes.stream().mapToLong(lane -> lane.trial().decoded()).sum();
-  }
-
-  /** In whole milliseconds. */
-  private @Nullable Duration left() {
-    Duration time = budget.time();
-    if (time == null) {
-      return null;
-    }
-    Duration left = time.minusNanos(System.nanoTime() - began);
-    return left.isNegative() ? Duration.ZERO : left.truncatedTo(ChronoUnit.MILLIS);
-  }
-
   private Found found(List<Plan.Source> sources) {
-    Trial best = best();
+    Trial best = best().trial();
     Score score = best.best().score();
     Draft draft = best.draft();
     Plan plan = FairCopy.of(draft, sources, score);
-    return new Found(plan, Audit.of(runs.event(), plan), Shortages.of(draft), decoded());
+    List<Break> breaks = judge.breaks(runs.event(), plan);
+    return new Found(plan, breaks, Shortages.of(draft), !breaks.isEmpty() && draft.shortfall() == 0,
+        decoded());
+  }
+
+  private long decoded() {
+    return lanes.stream().mapToLong(lane -> lane.trial().decoded()).sum();
   }
 }

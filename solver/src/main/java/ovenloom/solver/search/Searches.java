@@ -22,14 +22,8 @@ final class Searches {
 
   private Searches() {}
 
-  static Solver<Order> with(Budget budget, long seed) {
-    TerminationConfig end = new TerminationConfig();
-    if (budget.time() != null) {
-      end = end.withSpentLimit(budget.time());
-    }
-    if (budget.tries() != null) {
-      end = end.withMoveCountLimit(budget.tries());
-    }
+  /** One that tries so many orders, the one it starts with among them, unless it is told to stop. */
+  static Solver<Order> of(long tries, long seed) {
     SolverConfig config = new SolverConfig()
         .withPreviewFeature(PreviewFeature.NEIGHBORHOODS)
         .withSolutionClass(Order.class)
@@ -37,7 +31,7 @@ final class Searches {
         .withEasyScoreCalculatorClass(OrderCalculator.class)
         .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
         .withRandomSeed(seed)
-        .withTerminationConfig(end)
+        .withTerminationConfig(new TerminationConfig().withMoveCountLimit(tries - 1))
         .withPhases(localSearch());
     return SolverFactory.<Order>create(config).buildSolver();
   }

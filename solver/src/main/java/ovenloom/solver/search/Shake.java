@@ -23,6 +23,7 @@ final class Shake {
         shaken.setEarlier(step, 0);
         shaken.setBake(step, Decisions.OPEN);
         shaken.setStay(step, Decisions.OPEN);
+        shaken.setTogether(step, Decisions.AS_MANY_AS_MAY);
       }
       if (lot.nextInt(100) < PERCENT) {
         wanted[step] += lot.nextDouble(-NEAR, NEAR);

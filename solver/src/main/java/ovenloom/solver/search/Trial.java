@@ -1,14 +1,18 @@
 package ovenloom.solver.search;
 
+import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.audit.Break;
 import ovenloom.model.plan.Score;
 import ovenloom.solver.order.Order;
 import ovenloom.solver.order.Price;
 import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Draft;
+import ovenloom.solver.place.FairCopy;
 import ovenloom.solver.place.Runs;
 
 /**
@@ -24,6 +28,10 @@ final class Trial implements Price {
   private static final long A_MINUTE_SHORT = 40 * A_POINT;
   private static final long A_MINUTE_COOLING = 5 * A_POINT;
 
+  /** What each break costs that only the judge finds. */
+  private static final long A_BREAK = 30;
+
+  private final Judge judge;
   private final Benches benches;
   private final Decisions decisions;
   private final AtomicLong decoded = new AtomicLong();
@@ -32,7 +40,8 @@ final class Trial implements Price {
   /** What was tried, and its score. */
   record Best(Decisions decisions, Score score) {}
 
-  Trial(Runs runs) {
+  Trial(Runs runs, Judge judge) {
+    this.judge = judge;
     benches = new Benches(runs.event());
     decisions = Decisions.open(runs.work().steps().size());
   }
@@ -54,21 +63,52 @@ final class Trial implements Price {
   }
 
   private Bench.Tried tried() {
-    Bench.Tried tried = benches.of(decisions).of(decisions);
+    return tried(-1);
+  }
+
+  /** With the best so far exchanged for it, if it is better, or, at 0, as good. */
+  private Bench.Tried tried(int worst) {
+    Bench.Tried tried = decode();
     decoded.incrementAndGet();
-    Best known = best;
-    if (known == null || tried.score().compareTo(known.score()) < 0) {
-      best = new Best(decisions.copy(), tried.score());
+    if (isBest(tried.score(), worst)) {
+      tried = judged(tried);
+      if (isBest(tried.score(), worst)) {
+        best = new Best(decisions.copy(), tried.score());
+      }
     }
     return tried;
   }
 
-  /** Takes out of the best order every slack, and every choice, that does not pay. */
-  void tidy() {
-    for (int step = 0; step < decisions.steps(); step++) {
+  private Bench.Tried decode() {
+    return benches.of(decisions).of(decisions);
+  }
+
+  private boolean isBest(Score score, int worst) {
+    Best known = best;
+    return known == null || score.compareTo(known.score()) <= worst;
+  }
+
+  private Bench.Tried judged(Bench.Tried tried) {
+    Draft draft = tried.draft();
+    Score score = tried.score();
+    if (score.breaks() > 0) {
+      return tried;
+    }
+    List<Break> breaks = judge.breaks(draft.runs().event(), FairCopy.of(draft, List.of(), score));
+    return breaks.isEmpty() ? tried : new Bench.Tried(draft, broken(score, A_BREAK * breaks.size()));
+  }
+
+  private static Score broken(Score score, long breaks) {
+    return new Score(breaks, score.atTheTable(), score.points(), score.wishes(), score.early());
+  }
+
+  /** Takes out of the best order every slack, and every choice, that does not pay, as long as there is time. */
+  void tidy(BooleanSupplier over) {
+    for (int step = 0; step < decisions.steps() && !over.getAsBoolean(); step++) {
       without(step, decisions::earlier, decisions::setEarlier, 0);
       without(step, decisions::bake, decisions::setBake, Decisions.OPEN);
       without(step, decisions::stay, decisions::setStay, Decisions.OPEN);
+      without(step, decisions::together, decisions::setTogether, Decisions.AS_MANY_AS_MAY);
     }
   }
 
@@ -76,11 +116,7 @@ final class Trial implements Price {
     decisions.set(best().decisions());
     if (decided.applyAsInt(step) != open) {
       decide.accept(step, open);
-      Score known = best().score();
-      Score score = tried().score();
-      if (score.compareTo(known) <= 0) {
-        best = new Best(decisions.copy(), score);
-      }
+      tried(0);
     }
   }
 
@@ -95,9 +131,10 @@ final class Trial implements Price {
     }
   }
 
-  /** Decodes the best order once more. */
+  /** The draft of the best order, decoded once more. */
   Draft draft() {
-    return of(best().decisions()).draft();
+    decisions.set(best().decisions());
+    return decode().draft();
   }
 
   Best best() {

@@ -53,7 +53,8 @@ class SmallKitchensTest {
       61L, "the best plan serves a minute after the table time");
 
   /** By how many points of wishes at most. */
-  private static final Map<Long, Long> POINTS_OFF = Map.of(26L, 1L, 29L, 1L, 46L, 6L, 57L, 12L, 59L, 1L, 61L, 3L);
+  private static final Map<Long, Long> POINTS_OFF = Map.of(26L, 1L, 29L, 1L, 46L, 6L, 57L, 12L, 59L, 1L, 61L,
+      3L);
 
   private static final Map<Long, Proof> KEPT = Proof.kept();
   private static final Map<Long, Proof> ANEW = new TreeMap<>();

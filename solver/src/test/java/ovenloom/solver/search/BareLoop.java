@@ -1,36 +1,42 @@
 package ovenloom.solver.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.order.Meeting;
+import ovenloom.solver.order.Option;
+import ovenloom.solver.order.Order;
 import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Runs;
 
-/** The search as a plain loop over the decoder: the same start, moves like its moves, late acceptance, no Timefold. */
+/** The search as a plain loop over the decoder: the same start, the same moves, late acceptance, no Timefold. */
 final class BareLoop {
 
   private static final int LATE = 100;
   private static final int A_ROUND = 5_000;
-  private static final int NEAR = 20;
-  private static final int[] TICKS = {1, 2, 3, 6, 9, 12, 24, 48, 96, 144, 288};
 
-  private final Runs runs;
   private final Trial trial;
   private final Random lot;
-  private final List<Turn> turns;
+  private final Order moves;
+  private final List<Consumer<Decisions>> kinds = new ArrayList<>();
   private final long[] late = new long[LATE];
   private Decisions now;
   private long cost;
 
   BareLoop(Event event, long seed) {
-    runs = Runs.of(event);
-    trial = new Trial(runs);
+    Runs runs = Runs.of(event);
+    trial = new Trial(runs, Judge.AUDIT);
     lot = new Random(seed);
-    turns = new Turns(runs).open();
-    now = new Pleas(trial, lot).hear(FirstOrder.of(runs), 400);
+    Turns turns = new Turns(runs);
+    moves = new Order(trial, turns.open(), event.clock(), turns.meetings());
+    addKinds();
+    now = new Pleas(trial, lot).hear(FirstOrder.of(runs), 400, () -> false);
     settle();
   }
 
@@ -49,7 +55,7 @@ final class BareLoop {
       settle();
     }
     Decisions next = now.copy();
-    change(next);
+    one(kinds).accept(next);
     long found = Trial.cost(trial.of(next).score());
     int slot = (int) (trial.decoded() % LATE);
     if (found <= cost || found <= late[slot]) {
@@ -64,33 +70,72 @@ final class BareLoop {
     Arrays.fill(late, cost);
   }
 
-  private void change(Decisions next) {
-    int step = lot.nextInt(next.steps());
-    Turn turn = turns.get(step);
-    int move = lot.nextInt(13);
-    if (move < 4) {
-      shift(next, step, lot.nextInt(-NEAR, NEAR + 1));
-    } else if (move < 6) {
-      swap(next, lot.nextInt(next.steps()), lot.nextInt(next.steps()));
-    } else if (move < 10) {
-      int minutes = TICKS[lot.nextInt(TICKS.length)] * runs.event().clock() * (lot.nextBoolean() ? 1 : -1);
-      next.setEarlier(step, Math.max(0, next.earlier(step) + minutes));
-    } else if (move < 11) {
-      next.setBake(step, lot.nextInt(Decisions.OPEN, turn.getWaysToBake().isEmpty() ? 0 : 12));
-    } else if (move < 12) {
-      next.setStay(step, lot.nextInt(Decisions.OPEN, 6));
-    } else {
-      next.setTogether(step, 1 + lot.nextInt(6));
+  /** As often as Timefold is told to draw them; none for which there is nothing to choose. */
+  private void addKinds() {
+    more(4, next -> shift(next, one(moves.getTurns()).getStep(), one(moves.getShifts()).places()));
+    more(2, next -> swap(next, lot.nextInt(next.steps()), lot.nextInt(next.steps())));
+    more(4, this::nudge);
+    moves.getOptions()
+        .stream()
+        .collect(Collectors.groupingBy(Option::variable))
+        .values()
+        .forEach(options -> more(1, next -> choose(next, one(options))));
+    if (!moves.getMeetings().isEmpty()) {
+      more(1, next -> meet(next, one(moves.getMeetings())));
     }
   }
 
-  private static void shift(Decisions next, int step, int places) {
-    double[] wanted = new double[next.steps()];
-    for (int turn = 0; turn < wanted.length; turn++) {
-      wanted[next.step(turn)] = turn;
+  private void more(int times, Consumer<Decisions> kind) {
+    for (int i = 0; i < times; i++) {
+      kinds.add(kind);
     }
+  }
+
+  private <T> T one(List<T> of) {
+    return of.get(lot.nextInt(of.size()));
+  }
+
+  private void nudge(Decisions next) {
+    int step = one(moves.getTurns()).getStep();
+    int minutes = next.earlier(step) + one(moves.getNudges()).minutes();
+    next.setEarlier(step, Math.clamp(minutes, 0, Turn.MOST_MINUTES_EARLIER));
+  }
+
+  private void choose(Decisions next, Option option) {
+    switch (option.variable()) {
+      case "bake" -> next.setBake(option.step(), option.value());
+      case "stay" -> next.setStay(option.step(), option.value());
+      case "together" -> together(next, option);
+      default -> throw new IllegalArgumentException(option.toString());
+    }
+  }
+
+  private void together(Decisions next, Option option) {
+    int batches = option.value();
+    boolean isMost = !moves.getTurns().get(option.step()).getBatchesTogether().contains(batches + 1);
+    next.setTogether(option.step(), isMost ? Decisions.AS_MANY_AS_MAY : batches);
+  }
+
+  private static void meet(Decisions next, Meeting meeting) {
+    next.setBake(meeting.step(), meeting.way());
+    next.setBake(meeting.other(), meeting.othersWay());
+    double[] wanted = turns(next);
+    wanted[meeting.step()] = wanted[meeting.other()] + 0.5;
+    next.queueBy(wanted);
+  }
+
+  private static void shift(Decisions next, int step, int places) {
+    double[] wanted = turns(next);
     wanted[step] += places + (places > 0 ? 0.5 : -0.5);
     next.queueBy(wanted);
+  }
+
+  private static double[] turns(Decisions decisions) {
+    double[] turns = new double[decisions.steps()];
+    for (int turn = 0; turn < turns.length; turn++) {
+      turns[decisions.step(turn)] = turn;
+    }
+    return turns;
   }
 
   private static void swap(Decisions next, int turn, int other) {

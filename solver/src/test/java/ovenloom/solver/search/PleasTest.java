@@ -28,10 +28,10 @@ class PleasTest {
             steps: [{do: stir, takes: 20 min, hands: throughout, burner: large, keeps: {counter: 5 min}}]
         """));
     Decisions saladFirst = decided(runs, "dress", "stir");
-    Trial trial = new Trial(runs);
+    Trial trial = new Trial(runs, Judge.AUDIT);
     assertThat(trial.of(saladFirst).draft().shortfall()).as("before").isPositive();
 
-    Decisions heard = new Pleas(trial, new Random(1)).hear(saladFirst, 20);
+    Decisions heard = new Pleas(trial, new Random(1)).hear(saladFirst, 20, () -> false);
 
     assertThat(trial.of(heard).draft().shortfall()).isZero();
     assertThat(steps(runs, heard)).containsExactly("stir", "dress");
@@ -49,10 +49,10 @@ class PleasTest {
         """));
     Decisions saladBetween = decided(runs, "bake", "dress", "shape");
     saladBetween.setEarlier(step(runs, "dress"), 55);
-    Trial trial = new Trial(runs);
+    Trial trial = new Trial(runs, Judge.AUDIT);
     assertThat(trial.of(saladBetween).draft().shortfall()).as("before").isPositive();
 
-    Decisions heard = new Pleas(trial, new Random(1)).hear(saladBetween, 20);
+    Decisions heard = new Pleas(trial, new Random(1)).hear(saladBetween, 20, () -> false);
 
     assertThat(trial.of(heard).draft().shortfall()).isZero();
     assertThat(steps(runs, heard)).containsExactly("bake", "shape", "dress");
@@ -64,9 +64,9 @@ class PleasTest {
           - dish: Salad
             steps: [{do: dress, takes: 60 min, hands: throughout, in: mixing bowl, keeps: {counter: 3 h}}]
         """));
-    Trial trial = new Trial(runs);
+    Trial trial = new Trial(runs, Judge.AUDIT);
 
-    new Pleas(trial, new Random(1)).hear(Decisions.open(1), 20);
+    new Pleas(trial, new Random(1)).hear(Decisions.open(1), 20, () -> false);
 
     assertThat(trial.decoded()).isEqualTo(1);
   }

@@ -17,6 +17,7 @@ class ShakeTest {
     for (int step = 0; step < STEPS; step++) {
       good.setEarlier(step, 15);
       good.setBake(step, 1);
+      good.setTogether(step, 2);
     }
     return good;
   }
@@ -36,6 +37,8 @@ class ShakeTest {
         195L);
     assertThat(IntStream.range(0, STEPS)).allMatch(
         step -> (shaken.earlier(step) == 0) == (shaken.bake(step) == Decisions.OPEN));
+    assertThat(IntStream.range(0, STEPS)).allMatch(
+        step -> (shaken.earlier(step) == 0) == (shaken.together(step) == Decisions.AS_MANY_AS_MAY));
   }
 
   @Test
