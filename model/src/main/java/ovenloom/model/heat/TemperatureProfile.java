@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <p>Layers of one thickness pass heat to each other; each step is solved backwards in time, so that no step is too long to be
  * stable. Food that is as warm inside as outside (a Biot number up to 0.1) needs no layers, but has them.
  */
-public final class Warmth {
+public final class TemperatureProfile {
 
   private static final int LAYERS = 24;
   private static final double SECONDS_A_STEP = 10;
@@ -19,17 +19,17 @@ public final class Warmth {
   private final double[] celsius;
   private double surface;
 
-  private Warmth(Body body, double[] celsius, double surface) {
+  private TemperatureProfile(Body body, double[] celsius, double surface) {
     this.body = body;
     this.celsius = celsius;
     this.surface = surface;
   }
 
   /** Food that is as warm all through. */
-  public static Warmth uniform(Body body, double celsius) {
+  public static TemperatureProfile uniform(Body body, double celsius) {
     double[] all = new double[LAYERS];
     Arrays.fill(all, celsius);
-    return new Warmth(body, all, celsius);
+    return new TemperatureProfile(body, all, celsius);
   }
 
   /** In its middle. */
@@ -57,8 +57,8 @@ public final class Warmth {
   }
 
   /** The same food after so many minutes there. */
-  public Warmth after(int minutes, Surroundings there) {
-    Warmth then = new Warmth(body, celsius.clone(), surface);
+  public TemperatureProfile after(int minutes, Surroundings there) {
+    TemperatureProfile then = new TemperatureProfile(body, celsius.clone(), surface);
     for (int step = 0; step < minutes * STEPS_A_MINUTE; step++) {
       then.step(there);
     }

@@ -13,8 +13,8 @@ import ovenloom.model.measure.Temperature;
 /** What was measured and published of ovens and fridges comes out of the same laws. */
 class KitchenOutcomesTest {
 
-  private static final double FRIDGE = 3;
-  private static final double FREEZER = -18;
+  static final double FRIDGE = 3;
+  static final double FREEZER = -18;
 
   /** A wet surface that has crusted over, as that of a roast; fitted to what comes below. */
   private static final double CRUST = 0.1;
@@ -33,7 +33,7 @@ class KitchenOutcomesTest {
     return hours(depth, air, coefficient, 21.11) <= 2 && hours(depth, air, coefficient, 5) <= 6;
   }
 
-  private static double hours(double depth, double air, double coefficient, double to) {
+  static double hours(double depth, double air, double coefficient, double to) {
     Body pan = new Body(Shape.SLAB, depth / 2, CHILI);
     double fourier = new Conduction(Shape.SLAB, pan.biot(coefficient)).until((to - air) / (57.22 - air));
     return fourier * pan.half() * pan.half() / CHILI.diffusivity() / 3600;
@@ -61,7 +61,7 @@ class KitchenOutcomesTest {
   }
 
   private static int minutes(Body body, double from, double to, Surroundings there) {
-    Warmth food = Warmth.uniform(body, from);
+    TemperatureProfile food = TemperatureProfile.uniform(body, from);
     int minutes = 0;
     while (food.middle() < to) {
       food = food.after(1, there);
@@ -70,7 +70,7 @@ class KitchenOutcomesTest {
     return minutes;
   }
 
-  private static int potato(int fahrenheit) {
+  static int potato(int fahrenheit) {
     Body body = new Body(Shape.SPHERE, 0.035, POTATO);
     return minutes(body, 20, 96, new Surroundings(Temperature.fahrenheit(fahrenheit), 17, SKIN));
   }
@@ -93,8 +93,8 @@ class KitchenOutcomesTest {
     assertThat(potato(350) / (double) potato(400)).isGreaterThan(1.14 * 1.1);
   }
 
-  private static final Body RIB = new Body(Shape.SPHERE, 0.086, MEAT);
-  private static final Surroundings OVEN = new Surroundings(Temperature.celsius(163), 25, CRUST);
+  static final Body RIB = new Body(Shape.SPHERE, 0.086, MEAT);
+  static final Surroundings OVEN = new Surroundings(Temperature.celsius(163), 25, CRUST);
 
   /**
    * Three published times of one roast tell what it seems to be surrounded by at the end: 79 to 82 C in ovens of 149 to 163 C.
@@ -102,7 +102,7 @@ class KitchenOutcomesTest {
    */
   @Test
   void the_surface_of_a_roast_is_held_down_by_what_dries_off_it() {
-    Warmth roast = Warmth.uniform(RIB, 4.5).after(200, OVEN);
+    TemperatureProfile roast = TemperatureProfile.uniform(RIB, 4.5).after(200, OVEN);
 
     assertThat(roast.surface()).isBetween(77.0, 84.0);
   }
@@ -114,8 +114,8 @@ class KitchenOutcomesTest {
     assertThat(carriedOver(new Surroundings(OVEN.air(), 25, 0))).isGreaterThan(14);
   }
 
-  private static double carriedOver(Surroundings oven) {
-    Warmth roast = Warmth.uniform(RIB, 4.5).after(minutes(RIB, 4.5, 60, oven), oven);
+  static double carriedOver(Surroundings oven) {
+    TemperatureProfile roast = TemperatureProfile.uniform(RIB, 4.5).after(minutes(RIB, 4.5, 60, oven), oven);
     double most = roast.middle();
     for (int rest = 0; rest < 90; rest++) {
       roast = roast.after(1, new Surroundings(Temperature.celsius(21), 10, oven.wetness()));
@@ -142,7 +142,7 @@ class KitchenOutcomesTest {
     assertThat(turkey(16) / 60.0 * 22 / 16).isGreaterThan(5.0);
   }
 
-  private static int turkey(double pounds) {
+  static int turkey(double pounds) {
     double metres = Math.cbrt(pounds * 0.45359 * 0.4 / 1050 * 3 / (4 * Math.PI));
     return minutes(new Body(Shape.SPHERE, metres, MEAT), 4, 74,
         new Surroundings(Temperature.fahrenheit(325), 20, 0.06));

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import ovenloom.model.measure.Temperature;
 
-class WarmthTest {
+class TemperatureProfileTest {
 
   private static final Material MEAT = new Composition(0.75, 0.20, 0.03, 0.005, 0, 0.015)
       .at(Temperature.celsius(40));
@@ -32,7 +32,7 @@ class WarmthTest {
     double from = random.nextInt(90);
     double air = random.nextInt(200);
     Conduction series = new Conduction(body.shape(), body.biot(coefficient));
-    Warmth food = Warmth.uniform(body, from);
+    TemperatureProfile food = TemperatureProfile.uniform(body, from);
 
     for (int minutes = 10; minutes <= 120; minutes += 10) {
       food = food.after(10, new Surroundings(Temperature.celsius(air), coefficient, 0));
@@ -56,7 +56,7 @@ class WarmthTest {
   }
 
   private static int minutesTo(double celsius, Body body, double from, Surroundings oven) {
-    Warmth food = Warmth.uniform(body, from);
+    TemperatureProfile food = TemperatureProfile.uniform(body, from);
     int minutes = 0;
     while (food.middle() < celsius && minutes < 1000) {
       food = food.after(1, oven);
@@ -87,7 +87,7 @@ class WarmthTest {
   @MethodSource("seeds")
   void no_heat_comes_from_nothing(long seed) {
     var random = new Random(seed);
-    Warmth food = Warmth.uniform(body(random), 20);
+    TemperatureProfile food = TemperatureProfile.uniform(body(random), 20);
     double least = 20;
     double most = 20;
     for (int stay = 0; stay < 6; stay++) {
@@ -107,7 +107,8 @@ class WarmthTest {
   void food_as_warm_as_what_surrounds_it_stays_so() {
     Body body = new Body(Shape.SLAB, 0.02, MEAT);
 
-    Warmth food = Warmth.uniform(body, 4).after(600, new Surroundings(Temperature.celsius(4), 10, 0));
+    TemperatureProfile food = TemperatureProfile.uniform(body, 4)
+        .after(600, new Surroundings(Temperature.celsius(4), 10, 0));
 
     assertThat(food.middle()).isCloseTo(4, within(1e-9));
     assertThat(food.mean()).isCloseTo(4, within(1e-9));
@@ -125,7 +126,8 @@ class WarmthTest {
   void a_wet_cloth_in_warm_dry_air_stays_as_cool_as_a_wet_bulb() {
     Body cloth = new Body(Shape.SLAB, 0.001, MEAT);
 
-    Warmth wet = Warmth.uniform(cloth, 40).after(120, new Surroundings(Temperature.celsius(60), 20, 1));
+    TemperatureProfile wet = TemperatureProfile.uniform(cloth, 40)
+        .after(120, new Surroundings(Temperature.celsius(60), 20, 1));
 
     assertThat(wet.surface()).isBetween(22.0, 30.0);
   }
