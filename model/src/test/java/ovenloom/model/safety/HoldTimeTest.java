@@ -15,15 +15,21 @@ class HoldTimeTest {
 
   private static final Source CODE = new Source("FDA Food Code", "2017", "3-401.11");
 
-  /** Ground meat: 3-401.11(A)(2), its pairs. */
-  private static final HoldTime GROUND = table(145, 180, 150, 60, 155, 17, 158, 0);
+  /** 3-401.11(A)(2), its pairs. */
+  private static final HoldTime GROUND = hold("raw ground meat");
 
-  /** Whole roasts: 3-401.11(B)(2), all seventeen rows. */
-  private static final HoldTime ROAST = table(130, 112 * 60, 131, 89 * 60, 133, 56 * 60, 135, 36 * 60, 136,
-      28 * 60,
-      138, 18 * 60, 140, 12 * 60, 142, 8 * 60, 144, 5 * 60, 145, 4 * 60, 147, 134, 149, 85, 151, 54, 153, 34,
-      155, 22,
-      157, 14, 158, 0);
+  /** 3-401.11(B)(2), all seventeen rows. */
+  private static final HoldTime ROAST = hold("whole roast");
+
+  private static HoldTime hold(String food) {
+    return Profile.read("us-service")
+        .cook()
+        .stream()
+        .filter(each -> each.food().equals(food))
+        .map(Profile.Cook::hold)
+        .findFirst()
+        .orElseThrow();
+  }
 
   private static HoldTime table(int... pairs) {
     HoldTime.Row[] rows = new HoldTime.Row[pairs.length / 2];

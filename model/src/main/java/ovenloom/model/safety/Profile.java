@@ -1,0 +1,107 @@
+package ovenloom.model.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.measure.Temperature;
+
+/**
+ * The limits of one jurisdiction, each with its source. Several that say something of one thing all hold, so that the strictest
+ * of all profiles is all of them together. Local codes and licensed practice come first.
+ *
+ * @param cook raw food
+ * @param reheat what was cooked and cooled, to be hot again
+ * @param cool what was cooked
+ * @param hot at least, while it is held
+ * @param cold at most, while it is held
+ * @param days that it may be kept
+ * @param out of temperature, in all
+ */
+public record Profile(
+    List<Cook> cook,
+    List<Reheat> reheat,
+    List<CoolDown> cool,
+    List<Limit> hot,
+    List<Limit> cold,
+    List<Days> days,
+    List<OutOfTemperature> out) {
+
+  /** Those in the house, by name. */
+  public static final List<String> NAMES = List.of("us-home", "us-service", "uk");
+
+  /**
+   * How hot a food must get in all its parts.
+   *
+   * @param food its tag
+   */
+  public record Cook(String food, HoldTime hold) {}
+
+  /**
+   * How hot, and within what time.
+   *
+   * @param minutes absent where nobody says
+   */
+  public record Reheat(HoldTime hold, @Nullable Integer minutes) {}
+
+  /** A temperature that is not to be passed. */
+  public record Limit(Temperature temperature, Source source) {}
+
+  /**
+   * Calendar days.
+   *
+   * @param most the day of preparation counting as the first
+   */
+  public record Days(int most, Source source) {}
+
+  /**
+   * How long food may be between two temperatures in all its life.
+   *
+   * @param minutes in a kitchen
+   * @param hotAir from which on it is less
+   * @param then minutes in such air
+   */
+  public record OutOfTemperature(
+      Temperature from, Temperature to, int minutes, Temperature hotAir, int then, Source source) {}
+
+  public Profile {
+    cook = List.copyOf(cook);
+    reheat = List.copyOf(reheat);
+    cool = List.copyOf(cool);
+    hot = List.copyOf(hot);
+    cold = List.copyOf(cold);
+    days = List.copyOf(days);
+    out = List.copyOf(out);
+  }
+
+  /**
+   * One of those in the house.
+   *
+   * @throws IllegalArgumentException for a name that is not one of {@link #NAMES}
+   */
+  public static Profile read(String name) {
+    if (!NAMES.contains(name)) {
+      throw new IllegalArgumentException("there is no profile " + name);
+    }
+    return ProfileReader.read(name);
+  }
+
+  /** The strictest of each: all that are in the house, together. */
+  public static Profile strictest() {
+    List<Profile> all = NAMES.stream().map(Profile::read).toList();
+    return new Profile(
+        together(all, Profile::cook),
+        together(all, Profile::reheat),
+        together(all, Profile::cool),
+        together(all, Profile::hot),
+        together(all, Profile::cold),
+        together(all, Profile::days),
+        together(all, Profile::out));
+  }
+
+  private static <T> List<T> together(List<Profile> all, Function<Profile, List<T>> limits) {
+    List<T> together = new ArrayList<>();
+    all.forEach(each -> together.addAll(limits.apply(each)));
+    return together;
+  }
+}
