@@ -66,7 +66,7 @@ final class Includes {
   /** The kitchen a home is taken to have where a file says nothing of one. */
   Written home() {
     Sheet sheet = new Sheet(HOME, Path.of(HOME), homeText());
-    return Objects.requireNonNull(new Transcript(sheet, Limits.PROBLEM, desk.mistakes()).read(),
+    return Objects.requireNonNull(new WrittenReader(sheet, Limits.PROBLEM, desk.mistakes()).read(),
         "the home kitchen can be read");
   }
 
@@ -144,7 +144,7 @@ final class Includes {
 
   private @Nullable Written read(Sheet sheet, Limits limits) {
     sheets.put(sheet.name(), sheet);
-    Written read = new Transcript(sheet, limits, desk.mistakes()).read();
+    Written read = new WrittenReader(sheet, limits, desk.mistakes()).read();
     if (read == null && desk.mistakes().none()) {
       desk.mistake(sheet.first(), new Fault.NotLaidOut(Fault.Slip.EMPTY, ""));
     }

@@ -53,7 +53,7 @@ class PlanFileTest {
     Plan plan = RandomPlans.plan(seed, RandomEvents.event(seed));
     Desk desk = new Desk();
 
-    Written written = new Transcript(
+    Written written = new WrittenReader(
         new Sheet("plan.json", file, PlanFile.json(plan)), Limits.PLAN, desk.mistakes()).read();
     Plan read = written == null ? null : new PlanReader(desk).plan(written);
 

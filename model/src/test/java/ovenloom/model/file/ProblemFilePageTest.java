@@ -55,7 +55,7 @@ class ProblemFilePageTest {
 
     assertThat(page).contains(Limits.PROBLEM.bytes() + " bytes")
         .contains(Limits.PROBLEM.values() + " values")
-        .contains(Transcript.DEEPEST + " levels")
+        .contains(WrittenReader.DEEPEST + " levels")
         .contains(Folder.MOST_FILES + " others")
         .contains(Extent.MOST_RUNS + " steps")
         .contains(Extent.MOST_LINKS + " links");

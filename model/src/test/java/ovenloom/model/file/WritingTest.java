@@ -147,7 +147,7 @@ class WritingTest {
   /** Without the second look: not every event here is possible. */
   private Event read(String name, String text) {
     Desk desk = new Desk();
-    Written written = new Transcript(new Sheet(name, folder.resolve(name), text), Limits.PROBLEM,
+    Written written = new WrittenReader(new Sheet(name, folder.resolve(name), text), Limits.PROBLEM,
         desk.mistakes()).read();
     Event event = written == null ? null : new EventReader(desk, Includes.none(desk)).event(written, null);
     if (event == null || !desk.mistakes().none()) {

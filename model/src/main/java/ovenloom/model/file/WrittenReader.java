@@ -24,7 +24,7 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Takes the text of a file apart, YAML or JSON, keeping every place and guessing nothing about values. */
-final class Transcript {
+final class WrittenReader {
 
   /** How deep lists and keys may be nested. */
   static final int DEEPEST = 40;
@@ -37,7 +37,7 @@ final class Transcript {
   private final Mistakes mistakes;
   private int values;
 
-  Transcript(Sheet sheet, Limits limits, Mistakes mistakes) {
+  WrittenReader(Sheet sheet, Limits limits, Mistakes mistakes) {
     this.sheet = sheet;
     this.limits = limits;
     this.settings = LoadSettings.builder()
