@@ -13,12 +13,14 @@ final class Claims {
   private final Floor floor;
   private final Draft draft;
   private final Wants wants;
+  private final Bonds bonds;
 
-  Claims(Runs runs, Floor floor, Draft draft, Wants wants) {
+  Claims(Runs runs, Floor floor, Draft draft, Wants wants, Bonds bonds) {
     this.runs = runs;
     this.floor = floor;
     this.draft = draft;
     this.wants = wants;
+    this.bonds = bonds;
   }
 
   /** Takes all for a run from its start on, or nothing if hands or vessels are short after all. */
@@ -179,11 +181,9 @@ final class Claims {
 
   private int leaves(Run run, int end) {
     int leaves = end;
-    for (Wait wait : runs.waits()) {
-      if (wait.run() == run.index()) {
-        for (Wait.Taker taker : wait.takers()) {
-          leaves = Math.max(leaves, taker.run() == Wait.TABLE ? taker.due() : draft.start[taker.run()]);
-        }
+    for (int wait : bonds.waits(run.index())) {
+      for (Wait.Taker taker : runs.waits().get(wait).takers()) {
+        leaves = Math.max(leaves, draft.taken(taker));
       }
     }
     return leaves;

@@ -1,7 +1,5 @@
 package ovenloom.solver.place;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.Keeps;
 import ovenloom.model.menu.Link;
@@ -11,16 +9,14 @@ final class Clock {
 
   private final Draft draft;
   private final int step;
-  private final List<List<Tie>> ties = new ArrayList<>();
-  private final List<List<Wait>> waits = new ArrayList<>();
+  private final Runs runs;
+  private final Bonds bonds;
 
-  Clock(Runs runs, Draft draft) {
+  Clock(Runs runs, Draft draft, Bonds bonds) {
+    this.runs = runs;
     this.draft = draft;
+    this.bonds = bonds;
     step = runs.event().clock();
-    for (Run run : runs.runs()) {
-      ties.add(runs.ties().stream().filter(tie -> tie.earlier() == run.index()).toList());
-      waits.add(runs.waits().stream().filter(wait -> wait.run() == run.index()).toList());
-    }
   }
 
   /** Its step, minutes. */
@@ -36,8 +32,8 @@ final class Clock {
     int on = Math.floorDiv(start, step) * step;
     int end = start + run.minutes();
     int sooner = start - on;
-    boolean harmless = ties.get(run.index()).stream().allMatch(tie -> holds(tie, end, sooner))
-        && waits.get(run.index()).stream().allMatch(wait -> keeps(wait, end, sooner));
+    boolean harmless = bonds.after(run.index()).stream().allMatch(tie -> holds(tie, end, sooner))
+        && bonds.waits(run.index()).stream().allMatch(wait -> keeps(runs.waits().get(wait), end, sooner));
     return harmless ? on : start;
   }
 
@@ -52,8 +48,7 @@ final class Clock {
 
   private boolean keeps(Wait wait, int end, int sooner) {
     for (Wait.Taker taker : wait.takers()) {
-      int taken = taker.run() == Wait.TABLE ? taker.due() : draft.start[taker.run()];
-      int minutes = taken - end;
+      int minutes = draft.taken(taker) - end;
       if ((wait.keeps().stores().isEmpty()
           && isCrossed(Keeps.FREE_ON_THE_COUNTER + wait.onTheCounter(taker), minutes, sooner))
           || wait.keeps().stores().values().stream().anyMatch(most -> isCrossed(most, minutes, sooner))

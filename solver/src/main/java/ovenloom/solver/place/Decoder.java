@@ -1,6 +1,5 @@
 package ovenloom.solver.place;
 
-import java.util.ArrayList;
 import java.util.List;
 import ovenloom.model.menu.Link;
 
@@ -17,32 +16,19 @@ public final class Decoder {
   private final Fitting fitting;
   private final Larder larder;
   private final Circuits circuits;
-  private final List<List<Tie>> after = new ArrayList<>();
-  private final List<List<Tie>> before = new ArrayList<>();
-  private final List<List<Integer>> waitsOf = new ArrayList<>();
+  private final Bonds bonds;
   private final int[] nextBatch;
 
   /** A decoder for an event laid out as runs. */
   public Decoder(Runs runs) {
     this.runs = runs;
+    bonds = new Bonds(runs);
     floor = new Floor(runs);
     draft = new Draft(runs);
-    fitting = new Fitting(runs, floor, draft);
+    fitting = new Fitting(runs, floor, draft, bonds);
     larder = new Larder(runs, floor, draft);
     circuits = new Circuits(runs);
-    nextBatch = new int[runs.runs().size()];
-    for (Run run : runs.runs()) {
-      after.add(runs.ties().stream().filter(tie -> tie.earlier() == run.index()).toList());
-      before.add(runs.ties().stream().filter(tie -> tie.later() == run.index()).toList());
-      nextBatch[run.index()] = nextBatchOf(run);
-      List<Integer> waits = new ArrayList<>();
-      for (int i = 0; i < runs.waits().size(); i++) {
-        if (runs.waits().get(i).run() == run.index()) {
-          waits.add(i);
-        }
-      }
-      waitsOf.add(waits);
-    }
+    nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
   }
 
   private int nextBatchOf(Run run) {
@@ -61,7 +47,7 @@ public final class Decoder {
   /** How many sorts of places the food of a step may wait in; 0 where it never waits. */
   public int waysToWait(int step) {
     int ways = 0;
-    for (int wait : waitsOf.get(runs.runOf().get(step))) {
+    for (int wait : bonds.waits(runs.runOf().get(step))) {
       ways = Math.max(ways, larder.ways(wait, step));
     }
     return ways;
@@ -104,11 +90,11 @@ public final class Decoder {
     if (nextBatch[run] >= 0) {
       place(nextBatch[run], decisions);
     }
-    for (Tie tie : after.get(run)) {
+    for (Tie tie : bonds.after(run)) {
       place(tie.later(), decisions);
     }
     int step = placing.units().getFirst().index();
-    OvenStay stay = larder.stayInItsOven(placing, waitsOf.get(run), decisions);
+    OvenStay stay = larder.stayInItsOven(placing, bonds.waits(run), decisions);
     fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step), stay);
     draft.placed[run] = true;
     settle(placing, decisions);
@@ -121,7 +107,7 @@ public final class Decoder {
     if (batch >= 0) {
       place(batch, decisions);
     }
-    for (Tie tie : before.get(run)) {
+    for (Tie tie : bonds.before(run)) {
       if (isServed(tie.earlier())) {
         place(tie.earlier(), decisions);
       }
@@ -134,7 +120,7 @@ public final class Decoder {
     int late = Math.min(slack, decisions.earlier(serving.units().getFirst().index()));
     fitting.serve(serving, earliest + late);
     draft.placed[run] = true;
-    for (Tie tie : after.get(run)) {
+    for (Tie tie : bonds.after(run)) {
       place(tie.later(), decisions);
     }
     settle(serving, decisions);
@@ -146,7 +132,7 @@ public final class Decoder {
 
   private int earliestStart(Run serving, int batch) {
     int earliest = batch < 0 ? serving.due() : Math.max(serving.due(), draft.end[batch] - serving.minutes());
-    for (Tie tie : before.get(serving.index())) {
+    for (Tie tie : bonds.before(serving.index())) {
       if (isServed(tie.earlier())) {
         boolean alongside = tie.link().kind() == Link.Kind.ALONGSIDE;
         int from = alongside ? draft.start[tie.earlier()] : draft.end[tie.earlier()] + tie.link().least();
@@ -159,7 +145,7 @@ public final class Decoder {
   private void settle(Run placed, Decisions decisions) {
     int run = placed.index();
     meetLinks(placed);
-    for (int wait : waitsOf.get(run)) {
+    for (int wait : bonds.waits(run)) {
       larder.keep(wait, decisions);
     }
   }
@@ -170,7 +156,7 @@ public final class Decoder {
 
   private int latestEnd(Run run) {
     int latest = run.due();
-    for (Tie tie : after.get(run.index())) {
+    for (Tie tie : bonds.after(run.index())) {
       latest = Math.min(latest, latestEnd(run, tie));
     }
     int next = nextBatch[run.index()];
@@ -188,7 +174,7 @@ public final class Decoder {
   /** Where a run came out too early for what follows it, lets what follows begin sooner if it may, else falls short. */
   private void meetLinks(Run run) {
     int end = draft.end[run.index()];
-    for (Tie tie : after.get(run.index())) {
+    for (Tie tie : bonds.after(run.index())) {
       if (tie.link().kind() == Link.Kind.ALONGSIDE) {
         fallShortBy(run, draft.start[tie.later()] + 1 - end);
       } else {
@@ -212,7 +198,7 @@ public final class Decoder {
   }
 
   private boolean isFedByThisAlone(Tie tie) {
-    return before.get(tie.later()).size() == 1;
+    return bonds.before(tie.later()).size() == 1;
   }
 
   private void fallShortBy(Run run, int minutes) {

@@ -100,6 +100,11 @@ public final class Draft {
     return end[run] + (chosen == null ? 0 : chosen.held());
   }
 
+  /** When somebody takes food that waits. */
+  int taken(Wait.Taker taker) {
+    return taker.run() == Wait.TABLE ? taker.due() : start[taker.run()];
+  }
+
   /** What kept a run from being later: another run's number, or one of the timelines' words for none. */
   public int blocker(int run) {
     return blocker[run];

@@ -20,13 +20,13 @@ final class Fitting {
   private final Claims claims;
   private final Clock clock;
 
-  Fitting(Runs runs, Floor floor, Draft draft) {
+  Fitting(Runs runs, Floor floor, Draft draft, Bonds bonds) {
     this.floor = floor;
     this.draft = draft;
     wants = new Wants(runs, floor);
     vacancy = new Vacancy(floor, wants);
-    claims = new Claims(runs, floor, draft, wants);
-    clock = new Clock(runs, draft);
+    claims = new Claims(runs, floor, draft, wants, bonds);
+    clock = new Clock(runs, draft, bonds);
   }
 
   List<BakeChoice> waysToBake(Run run) {

@@ -25,6 +25,7 @@ final class Larder {
   private final Floor floor;
   private final Draft draft;
   private final Presence there;
+  private final Keeping keeping;
   private final List<List<Spot>> spots = new ArrayList<>();
   private final int[] stepOf;
 
@@ -39,6 +40,7 @@ final class Larder {
     this.floor = floor;
     this.draft = draft;
     there = floor.crew.there();
+    keeping = new Keeping(runs, draft);
     runs.waits().forEach(wait -> spots.add(spots(wait)));
     stepOf = runs.waits().stream().mapToInt(this::step).toArray();
   }
@@ -105,7 +107,7 @@ final class Larder {
   }
 
   private int lastTaken(Wait wait) {
-    return wait.takers().stream().mapToInt(this::taken).max().orElse(Timeline.NONE);
+    return wait.takers().stream().mapToInt(draft::taken).max().orElse(Timeline.NONE);
   }
 
   /** Keeps the food of a wait from the end of its run until the last of it is taken. */
@@ -114,7 +116,7 @@ final class Larder {
     int from = draft.end[wait.run()];
     int to = from;
     for (Wait.Taker taker : wait.takers()) {
-      to = Math.max(to, taken(taker));
+      to = Math.max(to, draft.taken(taker));
       if (taker.run() == Wait.TABLE && !there.openAt(taker.due())) {
         draft.fallsShort(wait.run(), 1);
       }
@@ -129,16 +131,12 @@ final class Larder {
     found = found == null ? find(wait, from, to) : found;
     if (found == null) {
       found = List.of(WaitPart.onTheCounter(from, to));
-      draft.waitsTooLong(wait.run(), Math.max(1, worstExcess(wait, found)));
+      draft.waitsTooLong(wait.run(), Math.max(1, keeping.worstExcess(wait, found)));
     }
     for (WaitPart part : found) {
       take(wait, part);
     }
     draft.waits.set(number, found);
-  }
-
-  private int taken(Wait.Taker taker) {
-    return taker.run() == Wait.TABLE ? taker.due() : draft.start[taker.run()];
   }
 
   private @Nullable List<WaitPart> find(Wait wait, int from, int to) {
@@ -170,7 +168,7 @@ final class Larder {
 
   private List<WaitPart> keptInItsOven(Wait wait, int from, int to) {
     List<WaitPart> parts = List.of(WaitPart.inItsOven(from, to));
-    int excess = worstExcess(wait, parts);
+    int excess = keeping.worstExcess(wait, parts);
     if (excess > 0) {
       draft.waitsTooLong(wait.run(), excess);
     }
@@ -180,7 +178,7 @@ final class Larder {
   private @Nullable List<WaitPart> onTheCounter(Wait wait, int from, int to) {
     List<WaitPart> parts = List.of(WaitPart.onTheCounter(from, to));
     boolean room = !staysOnItsShelf(wait, from) && floor.landing.fits(from, to, wait.pieces().size());
-    return room && worstExcess(wait, parts) <= 0 ? parts : null;
+    return room && keeping.worstExcess(wait, parts) <= 0 ? parts : null;
   }
 
   /** Whether its step had it on a shelf, and nobody is there to take it off. */
@@ -199,7 +197,7 @@ final class Larder {
       }
     }
     List<WaitPart> parts = List.of(WaitPart.onBurners(burners, from, to));
-    return worstExcess(wait, parts) <= 0 ? parts : null;
+    return keeping.worstExcess(wait, parts) <= 0 ? parts : null;
   }
 
   private @Nullable List<WaitPart> inOneHotPlace(Wait wait, int from, int to) {
@@ -267,7 +265,7 @@ final class Larder {
     boolean room = parts.stream()
         .filter(part -> part.kind() == WaitPart.Kind.COUNTER)
         .allMatch(part -> floor.landing.fits(part.from(), part.to(), wait.pieces().size()));
-    return room && worstExcess(wait, parts) <= 0 ? parts : null;
+    return room && keeping.worstExcess(wait, parts) <= 0 ? parts : null;
   }
 
   /** Shelves for all pieces; those it stands on already, if they will do. */
@@ -307,49 +305,6 @@ final class Larder {
         .filter(store -> store != null && store.kind().isCold() == cold)
         .map(store -> kitchen.stores().indexOf(store))
         .toList();
-  }
-
-  /** How many minutes too long the food is kept, for the taker that is worst off; 0 or less where it keeps. */
-  private int worstExcess(Wait wait, List<WaitPart> parts) {
-    int worst = Integer.MIN_VALUE;
-    for (Wait.Taker taker : wait.takers()) {
-      worst = Math.max(worst, excess(wait, taker, parts));
-    }
-    return worst;
-  }
-
-  private int excess(Wait wait, Wait.Taker taker, List<WaitPart> parts) {
-    int until = taken(taker);
-    double share = 0;
-    int counter = 0;
-    int longest = 1;
-    for (WaitPart part : parts) {
-      int minutes = Math.max(0, Math.min(part.to(), until) - part.from());
-      if (part.kind() == WaitPart.Kind.COUNTER) {
-        counter += minutes;
-      } else {
-        int limit = limit(wait.keeps(), part);
-        share += minutes / (double) limit;
-        longest = Math.max(longest, limit);
-      }
-    }
-    int over = counter - Keeps.FREE_ON_THE_COUNTER;
-    int limit = wait.onTheCounter(taker);
-    if (over > 0 && limit == 0) {
-      return over;
-    }
-    share += over > 0 ? over / (double) limit : 0;
-    return (int) Math.ceil((share - 1) * Math.max(longest, limit) - 1e-9);
-  }
-
-  private int limit(Keeps keeps, WaitPart part) {
-    Integer limit = switch (part.kind()) {
-      case COUNTER -> keeps.counter();
-      case BURNER -> keeps.burner();
-      case OVEN -> keeps.oven();
-      case STORE -> keeps.stores().get(runs.event().kitchen().stores().get(part.place()).name());
-    };
-    return limit == null ? 1 : limit;
   }
 
   private void take(Wait wait, WaitPart part) {
