@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 /** So many minutes earlier, or, below 0, later. */
 public record Nudge(int minutes) {
 
+  private static final int LONG = 15;
   private static final int AS_LATE_AS_IT_FITS = -1_000_000;
 
   /** Those worth trying, for a clock in minutes. */
@@ -25,7 +26,12 @@ public record Nudge(int minutes) {
   }
 
   Move<Order> of(PlanningVariableMetaModel<Order, Turn, Integer> earlier, Turn turn) {
-    int now = Objects.requireNonNull(turn.getEarlier());
-    return Moves.change(earlier, turn, Math.clamp(now + minutes, 0, Turn.MOST_MINUTES_EARLIER));
+    return Moves.change(earlier, turn, from(Objects.requireNonNull(turn.getEarlier()), turn.serves()));
+  }
+
+  /** What so many minutes become by it; for a step that serves, which waits for a few minutes or not at all, a long one ends its wait. */
+  public int from(int now, boolean serves) {
+    boolean ends = serves && Math.abs(minutes) >= LONG;
+    return ends ? 0 : Math.clamp(now + minutes, 0, Turn.MOST_MINUTES_EARLIER);
   }
 }

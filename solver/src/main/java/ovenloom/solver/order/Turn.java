@@ -18,6 +18,7 @@ public class Turn {
   public static final int MOST_MINUTES_EARLIER = 14 * 24 * 60;
 
   private int step;
+  private boolean serves;
   private int waysToBake;
   private int waysToWait;
   private int mostTogether;
@@ -33,12 +34,14 @@ public class Turn {
    * A turn with everything left to the decoder, and as many batches together as may be.
    *
    * @param step its index in the work
+   * @param serves whether it brings food to the table
    * @param waysToBake how many there are
    * @param waysToWait how many sorts of places its food may wait in
    * @param mostTogether batches that may share a run of it, if it is the first of them; else 1
    */
-  public Turn(int step, int waysToBake, int waysToWait, int mostTogether) {
+  public Turn(int step, boolean serves, int waysToBake, int waysToWait, int mostTogether) {
     this.step = step;
+    this.serves = serves;
     this.waysToBake = waysToBake;
     this.waysToWait = waysToWait;
     this.mostTogether = mostTogether;
@@ -48,6 +51,11 @@ public class Turn {
   @PlanningId
   public int getStep() {
     return step;
+  }
+
+  /** Whether it brings food to the table. */
+  public boolean serves() {
+    return serves;
   }
 
   int waysToBake() {

@@ -9,6 +9,7 @@ import ai.timefold.solver.core.preview.api.move.Move;
 import ai.timefold.solver.core.preview.api.move.test.MoveTester;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,13 +18,14 @@ import ovenloom.solver.place.Decisions;
 class MovesTest {
 
   private static final int STEPS = 5;
+  private static final int SERVING = 4;
 
   private final PlanningSolutionMetaModel<Order> model = PlanningSolutionMetaModel
       .of(Order.class, Queue.class, Turn.class);
   private final PlanningListVariableMetaModel<Order, Queue, Turn> queue = model.genuineEntity(Queue.class)
       .listVariable("turns", Turn.class);
   private final List<Turn> turns = IntStream.range(0, STEPS)
-      .mapToObj(step -> new Turn(step, 3, 2, 4))
+      .mapToObj(step -> new Turn(step, step == SERVING, 3, 2, 4))
       .toList();
   private final Order order = new Order(any -> 0, turns, 5, List.of());
 
@@ -46,13 +48,21 @@ class MovesTest {
   @ParameterizedTest
   @CsvSource({"0, 15, 15", "20, -15, 5", "10, -15, 0", "10, -1000000, 0", "20160, 5, 20160"})
   void a_wait_grows_and_shrinks_and_is_never_less_than_none(int before, int nudge, int after) {
+    assertThat(nudged(2, before, nudge)).isEqualTo(after);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 5, 5", "10, -5, 5", "0, 15, 0", "10, 60, 0", "10, -60, 0", "10, -1000000, 0"})
+  void what_is_served_waits_for_a_few_minutes_or_not_at_all(int before, int nudge, int after) {
+    assertThat(nudged(SERVING, before, nudge)).isEqualTo(after);
+  }
+
+  private @Nullable Integer nudged(int step, int before, int nudge) {
     PlanningVariableMetaModel<Order, Turn, Integer> earlier = model.genuineEntity(Turn.class)
         .basicVariable("earlier", Integer.class);
-    turns.get(2).setEarlier(before);
-
-    make(new Nudge(nudge).of(earlier, turns.get(2)));
-
-    assertThat(turns.get(2).getEarlier()).isEqualTo(after);
+    turns.get(step).setEarlier(before);
+    make(new Nudge(nudge).of(earlier, turns.get(step)));
+    return turns.get(step).getEarlier();
   }
 
   @ParameterizedTest
@@ -70,10 +80,10 @@ class MovesTest {
 
   @Test
   void there_is_an_option_for_all_that_is_open_and_none_where_there_is_no_choice() {
-    assertThat(Option.of(new Turn(7, 2, 0, 1))).containsExactly(
+    assertThat(Option.of(new Turn(7, false, 2, 0, 1))).containsExactly(
         new Option(7, Option.BAKE, Decisions.OPEN), new Option(7, Option.BAKE, 0),
         new Option(7, Option.BAKE, 1));
-    assertThat(Option.of(new Turn(7, 1, 1, 3))).containsExactly(
+    assertThat(Option.of(new Turn(7, false, 1, 1, 3))).containsExactly(
         new Option(7, Option.TOGETHER, 1), new Option(7, Option.TOGETHER, 2),
         new Option(7, Option.TOGETHER, 3));
   }

@@ -96,9 +96,9 @@ final class BareLoop {
   }
 
   private void nudge(Decisions next) {
-    int step = one(moves.getTurns()).getStep();
-    int minutes = next.earlier(step) + one(moves.getNudges()).minutes();
-    next.setEarlier(step, Math.clamp(minutes, 0, Turn.MOST_MINUTES_EARLIER));
+    Turn turn = one(moves.getTurns());
+    int step = turn.getStep();
+    next.setEarlier(step, one(moves.getNudges()).from(next.earlier(step), turn.serves()));
   }
 
   private void choose(Decisions next, Option option) {
