@@ -10,7 +10,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.check.Subject;
+import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Parsed;
 import ovenloom.model.measure.Quantity;
 import ovenloom.model.measure.Unit;
@@ -24,7 +26,7 @@ final class DishReader {
 
   static final Keys DISH = Keys.of("a dish", "dish", "course", "portions", "portions a guest", "spare", "for",
       "arrives",
-      "tags", "waves", "served over", "best for", "ingredients", "food", "steps", "from");
+      "tags", "waves", "served over", "best for", "kind", "thick", "ingredients", "food", "steps", "from");
 
   private static final BigInteger FINEST = BigInteger.valueOf(8);
   private static final BigFraction MOST = BigFraction.of(20);
@@ -97,6 +99,8 @@ final class DishReader {
         .toList();
     boolean waves = dish.yes("waves");
     Integer bestFor = dish.read("best for", Scalars::minutes);
+    Kind kind = dish.read("kind", Scalars.oneOf(Kind.class));
+    Length thick = dish.read("thick", Length::read);
     Map<String, Quantity> ingredients = ingredients(dish);
     if (name == null || steps.isEmpty()) {
       return null;
@@ -105,7 +109,8 @@ final class DishReader {
     if (spoilt) {
       desk.register().spoil(Subject.dish(name));
     }
-    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, ingredients,
+    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick,
+        ingredients,
         steps);
   }
 

@@ -1,5 +1,6 @@
 package ovenloom.model.file;
 
+import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.BurnerSize;
@@ -84,6 +85,7 @@ record KitchenWriter(HoursWriter hours) {
     Draft.Card card = new Draft.Card()
         .say("name", store.name())
         .say("holds", store.holds().written())
+        .sayUnless(Air.STILL, "air", store.air(), Scalars::word)
         .each("shelves", store.shelves(), this::shelf);
     hours.say(card, store.open());
     return card;

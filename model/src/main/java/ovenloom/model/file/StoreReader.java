@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Length;
@@ -14,7 +15,8 @@ import ovenloom.model.measure.Temperature;
 /** Reads a cold or a hot place. */
 final class StoreReader {
 
-  static final Keys STORE = Keys.of("a cold or hot place", "name", "holds", "shelves", "hours", "taken");
+  static final Keys STORE = Keys.of("a cold or hot place", "name", "holds", "air", "shelves", "hours",
+      "taken");
   static final Keys SHELF = Keys.of("a shelf", "name", "size", "count", "hours", "taken");
 
   /** What holds this or colder is a freezer. Common practice. */
@@ -48,12 +50,13 @@ final class StoreReader {
           "another name");
     }
     Temperature holds = store.needed("holds", Temperature::read);
+    Air air = store.read("air", Scalars.oneOf(Air.class), Air.STILL);
     Written levels = store.needed("shelves");
     store.refuseEmpty("shelves");
     List<Shelf> shelves = levels == null ? List.of() : shelves(levels);
     var open = hours.availability(store);
     return name == null || holds == null || shelves.isEmpty() ? null
-        : new Store(name, kind(holds, hot), holds, shelves, open);
+        : new Store(name, kind(holds, hot), holds, air, shelves, open);
   }
 
   private static Store.Kind kind(Temperature holds, boolean hot) {

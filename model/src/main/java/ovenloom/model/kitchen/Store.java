@@ -7,9 +7,11 @@ import ovenloom.model.measure.Temperature;
  * A cold or hot place: something with shelves that keeps food at a temperature.
  *
  * @param holds the temperature of its air
+ * @param air how that moves
  * @param shelves from the top down
  */
-public record Store(String name, Kind kind, Temperature holds, List<Shelf> shelves, Availability open) {
+public record Store(String name, Kind kind, Temperature holds, Air air, List<Shelf> shelves,
+    Availability open) {
 
   /** What a store is for. */
   public enum Kind {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Kind;
+import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Quantity;
 
 /**
@@ -18,6 +20,8 @@ import ovenloom.model.measure.Quantity;
  * @param waves whether later batches are due later, while the first are eaten
  * @param servedOver minutes, where the dish differs from its course
  * @param bestFor minutes it may wait off a cold shelf before it is less good; absent: by {@code arrives}
+ * @param kind what it is as heat meets it; absent: by its steps
+ * @param thick a piece of it, or how deep it is in its vessel; absent: by its kind and vessel
  * @param ingredients what it is made of, for shopping
  */
 public record Dish(
@@ -30,6 +34,8 @@ public record Dish(
     boolean waves,
     @Nullable Integer servedOver,
     @Nullable Integer bestFor,
+    @Nullable Kind kind,
+    @Nullable Length thick,
     Map<String, Quantity> ingredients,
     List<Step> steps) {
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Kind;
+import ovenloom.model.measure.Length;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Step;
@@ -23,6 +25,8 @@ public final class Dishes {
   private boolean waves;
   private @Nullable Integer servedOver;
   private @Nullable Integer bestFor;
+  private @Nullable Kind kind;
+  private @Nullable Length thick;
   private final List<Steps> steps = new ArrayList<>();
 
   private Dishes(String name) {
@@ -71,6 +75,12 @@ public final class Dishes {
     return this;
   }
 
+  public Dishes kind(Kind as, Length piece) {
+    kind = as;
+    thick = piece;
+    return this;
+  }
+
   public Dishes bestFor(int minutes) {
     bestFor = minutes;
     return this;
@@ -90,6 +100,6 @@ public final class Dishes {
     }
     Dish.Servings servings = new Dish.Servings(GUESTS, Fraction.ONE, 0, GUESTS / batches);
     return new Dish(
-        name, course, food, servings, arrives, tags, waves, servedOver, bestFor, Map.of(), all);
+        name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick, Map.of(), all);
   }
 }

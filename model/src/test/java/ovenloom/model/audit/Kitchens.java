@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.Burner;
@@ -49,7 +50,7 @@ public final class Kitchens {
         .burner("medium", BurnerSize.MEDIUM)
         .burner("small", BurnerSize.SMALL)
         .fridge("fridge", aShelf("top"), aShelf("middle"), aShelf("bottom"))
-        .with(new Store("cabinet", Store.Kind.HOT, Temperature.celsius(70),
+        .with(new Store("cabinet", Store.Kind.HOT, Temperature.celsius(70), Air.STILL,
             List.of(aShelf("upper"), aShelf("lower")), Availability.ALWAYS))
         .vessel("tray", 4, cm(50, 35, 2))
         .vessel("dish", 6, cm(25, 35, 6))
@@ -111,12 +112,13 @@ public final class Kitchens {
 
   public Kitchens fridge(String name, Shelf... topDown) {
     return with(new Store(
-        name, Store.Kind.FRIDGE, Temperature.celsius(4), List.of(topDown), Availability.ALWAYS));
+        name, Store.Kind.FRIDGE, Temperature.celsius(4), Air.STILL, List.of(topDown), Availability.ALWAYS));
   }
 
   public Kitchens freezer(String name, Shelf... topDown) {
     return with(new Store(
-        name, Store.Kind.FREEZER, Temperature.celsius(-18), List.of(topDown), Availability.ALWAYS));
+        name, Store.Kind.FREEZER, Temperature.celsius(-18), Air.STILL, List.of(topDown),
+        Availability.ALWAYS));
   }
 
   public Kitchens vessel(String name, int count, @Nullable Size size) {

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.kitchen.Kitchen;
@@ -89,7 +90,9 @@ public final class RandomEvents {
     }
     return new Dish(name, one(courses).name(), food, servings, one(Arrives.values()),
         random.nextBoolean() ? List.of() : List.of("raw poultry", "fish").subList(0, 1 + random.nextInt(2)),
-        random.nextBoolean(), maybe(random.nextInt(60)), maybe(random.nextInt(600)), ingredients(), steps);
+        random.nextBoolean(), maybe(random.nextInt(60)), maybe(random.nextInt(600)),
+        random.nextBoolean() ? one(Kind.values()) : null,
+        random.nextBoolean() ? Length.mm(5 + random.nextInt(100)) : null, ingredients(), steps);
   }
 
   private Map<String, Quantity> ingredients() {

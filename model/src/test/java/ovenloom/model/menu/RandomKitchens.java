@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.Burner;
@@ -74,14 +75,17 @@ final class RandomKitchens {
   private List<Store> stores() {
     List<Store> stores = new ArrayList<>();
     stores.add(new Store(named("fridge", 0), Store.Kind.FRIDGE, Temperature.celsius(random.nextInt(8)),
+        random.nextBoolean() ? Air.STILL : Air.BLAST,
         shelves(), open(false)));
     if (random.nextBoolean()) {
-      stores.add(new Store(named("freezer", 0), Store.Kind.FREEZER, Temperature.fahrenheit(0), shelves(),
-          open(false)));
+      stores.add(
+          new Store(named("freezer", 0), Store.Kind.FREEZER, Temperature.fahrenheit(0), Air.STILL, shelves(),
+              open(false)));
     }
     if (random.nextBoolean()) {
       stores.add(
-          new Store(named("cabinet", 0), Store.Kind.HOT, Temperature.celsius(70), shelves(), open(false)));
+          new Store(named("cabinet", 0), Store.Kind.HOT, Temperature.celsius(70), Air.STILL, shelves(),
+              open(false)));
     }
     return stores;
   }

@@ -179,7 +179,7 @@ final class Tightening {
       return each;
     }
     List<Shelf> shelves = each.shelves().stream().filter(other -> !other.equals(shelf)).toList();
-    return new Store(each.name(), each.kind(), each.holds(), shelves, each.open());
+    return new Store(each.name(), each.kind(), each.holds(), each.air(), shelves, each.open());
   }
 
   private void menu() {
