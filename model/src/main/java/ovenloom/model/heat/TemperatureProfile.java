@@ -13,7 +13,11 @@ public final class TemperatureProfile {
   private static final int LAYERS = 24;
   private static final double SECONDS_A_STEP = 10;
   private static final int STEPS_A_MINUTE = 6;
+  private static final double THE_SAME = 0.05;
   private static final double A_DIFFERENCE = 0.01;
+
+  /** What no vapour gets away from gets no hotter, C: under a lid there is steam, and no crust. */
+  private static final double BOILING = 100;
 
   private final Body body;
   private final double[] celsius;
@@ -30,6 +34,11 @@ public final class TemperatureProfile {
     double[] all = new double[LAYERS];
     Arrays.fill(all, celsius);
     return new TemperatureProfile(body, all, celsius);
+  }
+
+  /** Whether it is so warm all through, within a twentieth of a kelvin. */
+  public boolean isAsWarmAs(double everywhere) {
+    return Math.abs(middle() - everywhere) < THE_SAME && Math.abs(surface - everywhere) < THE_SAME;
   }
 
   /** In its middle. */
@@ -49,6 +58,16 @@ public final class TemperatureProfile {
       sum += celsius[i] * volume(i);
     }
     return sum / Math.pow(LAYERS, body.shape().sides());
+  }
+
+  /** The same food, as warm all through: stirred, or cut up and mixed. */
+  public TemperatureProfile evenedOut(double everywhere) {
+    return uniform(body, everywhere);
+  }
+
+  /** The same food in another shape: cut up, or poured from one vessel into another. */
+  public TemperatureProfile reshaped(Body into) {
+    return into.equals(body) ? this : uniform(into, mean());
   }
 
   /** What of the volume is in a layer, times the layers to the power of the sides. */
@@ -89,6 +108,9 @@ public final class TemperatureProfile {
       factor[i] = i == LAYERS - 1 ? 0 : outer / diagonal;
       celsius[i] = right / diagonal;
       inner = outer;
+    }
+    if (there.wetness() == 0) {
+      celsius[LAYERS - 1] = Math.min(celsius[LAYERS - 1], BOILING);
     }
     for (int i = LAYERS - 2; i >= 0; i--) {
       celsius[i] += factor[i] * celsius[i + 1];

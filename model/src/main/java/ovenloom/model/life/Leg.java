@@ -1,0 +1,36 @@
+package ovenloom.model.life;
+
+import java.util.List;
+import ovenloom.model.heat.TemperatureProfile;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.menu.BatchStep;
+
+/**
+ * A stretch of a dish's life: a step, or a part of the wait after it.
+ *
+ * @param step whose food it is
+ * @param where in a few words: {@code oven at 180 C}, {@code fridge}, {@code counter}
+ * @param waits whether it is a part of a wait
+ * @param food by the minute, from the first to the one that ends it; one more than it has minutes
+ */
+public record Leg(BatchStep step, String where, boolean waits, Stretch when, List<TemperatureProfile> food) {
+
+  public Leg {
+    food = List.copyOf(food);
+  }
+
+  /** The food at a minute; at the nearest the leg has for one that is outside. */
+  public TemperatureProfile at(int minute) {
+    return food.get(Math.clamp(minute - when.from(), 0, food.size() - 1));
+  }
+
+  /** The coldest of it at a minute, C. */
+  public double coldest(int minute) {
+    return Math.min(at(minute).middle(), at(minute).surface());
+  }
+
+  /** The warmest of it at a minute, C. */
+  public double warmest(int minute) {
+    return Math.max(at(minute).middle(), at(minute).surface());
+  }
+}

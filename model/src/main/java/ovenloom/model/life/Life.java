@@ -1,0 +1,178 @@
+package ovenloom.model.life;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Body;
+import ovenloom.model.heat.TemperatureProfile;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.BatchLink;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Batches;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.StartState;
+import ovenloom.model.menu.Work;
+import ovenloom.model.plan.Baking;
+import ovenloom.model.plan.Placement;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Stay;
+
+/**
+ * How warm all food of a plan is, minute by minute, from its first step to the end of its service.
+ *
+ * <p>What goes into a step together is taken to be as much of each, and to even out. Frozen food is not followed: ice has no
+ * law here. A prediction is no thermometer; local codes and licensed practice come first.
+ */
+public final class Life {
+
+  private final Plan plan;
+  private final Work work;
+  private final Substance substance;
+  private final Card card;
+  private final Places places;
+  private final List<List<Leg>> legs = new ArrayList<>();
+
+  private Life(Plan plan, double draught) {
+    this.plan = plan;
+    work = Work.of(plan.event());
+    substance = new Substance(work);
+    card = new Card(work, substance);
+    places = new Places(plan.event().kitchen(), card, draught);
+  }
+
+  /**
+   * Follows all food of a plan without breaks.
+   *
+   * @param draught by how much air takes and gives more heat than is likely; 1 for what is likely
+   */
+  public static Life of(Plan plan, double draught) {
+    Life life = new Life(plan, draught);
+    life.work.steps().forEach(step -> life.legs.add(life.legs(step)));
+    return life;
+  }
+
+  /** The menu laid out, to which its steps belong. */
+  public Work work() {
+    return work;
+  }
+
+  /** A step and the wait after it; none for a chore, and for what is or was frozen. */
+  public List<Leg> of(BatchStep step) {
+    return legs.get(step.index());
+  }
+
+  /** Of a dish and all that went into it, what has to do with a batch, in the order of the work. */
+  public List<Leg> of(Dish dish, int batch) {
+    return work.steps()
+        .stream()
+        .filter(step -> step.dish().name().equals(dish.name()) && step.batches().holds(batch))
+        .flatMap(step -> of(step).stream())
+        .toList();
+  }
+
+  private List<Leg> legs(BatchStep step) {
+    Placement run = run(step);
+    TemperatureProfile food = run == null || !step.dish().food() ? null : start(step, run.when().from());
+    if (run == null || food == null) {
+      return List.of();
+    }
+    List<Leg> all = new ArrayList<>();
+    int now = run.when().from();
+    for (Places.Placed placed : places.during(step, run)) {
+      now = add(all, step, placed, false, now, food);
+      food = all.getLast().food().getLast();
+    }
+    if (step.step().serve()) {
+      return all;
+    }
+    for (Stay.Part part : parts(step)) {
+      now = add(all, step, places.waiting(part, ovenWas(run)), true, part.when().from(), food);
+      food = all.getLast().food().getLast();
+    }
+    int end = plan.event().endOfService(step.dish());
+    if (work.goesToTheTable(step.index()) && now < end) {
+      add(all, step, table(end - now), true, now, food);
+    }
+    return all;
+  }
+
+  private Places.Placed table(int minutes) {
+    return new Places.Placed("table", places.counter(minutes).spell());
+  }
+
+  private static int add(
+      List<Leg> all, BatchStep step, Places.Placed placed, boolean waits, int from,
+      TemperatureProfile start) {
+    List<TemperatureProfile> food = new ArrayList<>(List.of(start));
+    for (int minute = 0; minute < placed.spell().minutes(); minute++) {
+      food.add(Spell.next(placed.spell(), minute, food.getLast()));
+    }
+    Stretch when = new Stretch(from, from + placed.spell().minutes());
+    all.add(new Leg(step, placed.where(), waits, when, food));
+    return when.to();
+  }
+
+  /** The food a step begins with; null if it, or something in it, is or was frozen. */
+  private @Nullable TemperatureProfile start(BatchStep step, int minute) {
+    Body body = substance.body(step);
+    List<TemperatureProfile> comes = new ArrayList<>();
+    for (BatchLink link : work.into(step.index())) {
+      BatchStep before = work.steps().get(link.from());
+      if (link.carriesFood() && before.dish().food()) {
+        List<Leg> was = of(before);
+        if (was.isEmpty()) {
+          return null;
+        }
+        comes.add(at(was, minute));
+      }
+    }
+    if (comes.size() == 1) {
+      return comes.getFirst().reshaped(body);
+    }
+    StartState starts = step.step().starts();
+    if (starts == StartState.FROZEN) {
+      return null;
+    }
+    double fresh = card.celsius(starts == null ? StartState.RESTED : starts);
+    return TemperatureProfile.uniform(body,
+        comes.stream().mapToDouble(TemperatureProfile::mean).average().orElse(fresh));
+  }
+
+  private static TemperatureProfile at(List<Leg> legs, int minute) {
+    Leg then = legs.getFirst();
+    for (Leg leg : legs) {
+      then = leg.when().from() <= minute ? leg : then;
+    }
+    return then.at(minute);
+  }
+
+  private @Nullable Placement run(BatchStep step) {
+    return plan.placements()
+        .stream()
+        .filter(each -> is(each.dish(), each.step(), each.batches(), step))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private List<Stay.Part> parts(BatchStep step) {
+    return plan.stays()
+        .stream()
+        .filter(each -> is(each.dish(), each.step(), each.batches(), step))
+        .flatMap(each -> each.parts().stream())
+        .toList();
+  }
+
+  private static boolean is(String dish, String name, Batches batches, BatchStep step) {
+    return dish.equals(step.dish().name()) && name.equals(step.step().name())
+        && batches.holds(step.batches());
+  }
+
+  /** At which temperature the oven was that a run ended in. */
+  private Temperature ovenWas(Placement run) {
+    Baking baking = run.baking();
+    Event event = plan.event();
+    return baking == null ? event.kitchen().room() : baking.stages().getLast().mark().temperature();
+  }
+}

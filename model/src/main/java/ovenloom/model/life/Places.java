@@ -1,0 +1,102 @@
+package ovenloom.model.life;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import ovenloom.model.heat.Surroundings;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Oven;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.measure.Setting;
+import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Need;
+import ovenloom.model.plan.Baking;
+import ovenloom.model.plan.Placement;
+import ovenloom.model.plan.Stay;
+import ovenloom.model.plan.Where;
+
+/**
+ * What surrounds food in each place of a kitchen.
+ *
+ * @param card what the menu says of its bakes
+ * @param draught by how much the air takes and gives more heat than is thought likely: 1 for what is likely
+ */
+record Places(Kitchen kitchen, Card card, double draught) {
+
+  /** Room air, moving by itself, and what is radiated, W/(m2 K): 8 to 12. An engineering estimate. */
+  private static final double ON_THE_COUNTER = 10;
+
+  /** An oven at hold or cooling, W/(m2 K). Free gas: 2 to 25. */
+  private static final double IN_AN_IDLE_OVEN = 12;
+
+  /** A pot on a low burner, C. Common practice. */
+  private static final double TURNED_LOW = 80;
+
+  /** A stretch in one place, and how to call it. */
+  record Placed(String where, Spell spell) {}
+
+  List<Placed> during(BatchStep step, Placement run) {
+    Need.Bake bake = step.step().bake();
+    Baking baking = run.baking();
+    if (bake != null && baking != null) {
+      return inTheOven(step, bake, baking);
+    }
+    int minutes = run.when().minutes();
+    if (step.step().burner() != null) {
+      return List.of(new Placed("burner", new Spell.WarmedTo(minutes, card.done(step))));
+    }
+    if (!run.shelves().isEmpty()) {
+      return List.of(shelf(run.shelves().getFirst().store(), minutes));
+    }
+    return List.of(counter(minutes));
+  }
+
+  private List<Placed> inTheOven(BatchStep step, Need.Bake bake, Baking baking) {
+    double coefficient = card.coefficient(step, bake);
+    double wetness = card.substance().kind(step.dish()).wetness();
+    Oven oven = Objects.requireNonNull(kitchen.oven(baking.oven()));
+    List<Placed> all = new ArrayList<>();
+    for (int i = 0; i < baking.stages().size(); i++) {
+      Baking.StageRun stage = baking.stages().get(i);
+      String written = bake.stages().get(Math.min(i, bake.stages().size() - 1)).mode();
+      Double more = oven.converts(/* written= */ baking.mode(), /* mode= */ written);
+      Temperature air = stage.mark().temperature().plusKelvins(more == null ? 0 : more);
+      Surroundings there = new Surroundings(air, coefficient, wetness);
+      all.add(new Placed(baking.oven() + " at " + stage.mark().written(),
+          new Spell.Around(stage.when().minutes(), minute -> there)));
+    }
+    return all;
+  }
+
+  Placed counter(int minutes) {
+    return new Placed("counter", around(minutes, kitchen.room(), ON_THE_COUNTER));
+  }
+
+  private Placed shelf(String name, int minutes) {
+    Store store = Objects.requireNonNull(kitchen.store(name));
+    return new Placed(name, around(minutes, store.holds(), store.air().coefficient()));
+  }
+
+  private Spell around(int minutes, Temperature air, double coefficient) {
+    Surroundings there = new Surroundings(air, coefficient * draught, 0);
+    return new Spell.Around(minutes, minute -> there);
+  }
+
+  Placed waiting(Stay.Part part, Temperature ovenWas) {
+    int minutes = part.when().minutes();
+    return switch (part.where()) {
+      case Where.Counter() -> counter(minutes);
+      case Where.OnShelf shelf -> shelf(shelf.store(), minutes);
+      case Where.OnBurner burner -> new Placed("burner, low", new Spell.WarmedTo(minutes, TURNED_LOW));
+      case Where.InOven(String name, Setting mark) -> mark == null ? cooling(name, minutes, ovenWas)
+          : new Placed(name + " at " + mark.written(), around(minutes, mark.temperature(), IN_AN_IDLE_OVEN));
+    };
+  }
+
+  private Placed cooling(String name, int minutes, Temperature from) {
+    Oven oven = Objects.requireNonNull(kitchen.oven(name));
+    return new Placed(name + ", off", new Spell.Around(minutes,
+        minute -> new Surroundings(oven.warmth().cooled(from, minute), IN_AN_IDLE_OVEN * draught, 0)));
+  }
+}

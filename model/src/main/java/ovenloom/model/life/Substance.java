@@ -1,0 +1,86 @@
+package ovenloom.model.life;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Body;
+import ovenloom.model.heat.Kind;
+import ovenloom.model.kitchen.Vessel;
+import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Size;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Filling;
+import ovenloom.model.menu.Step;
+import ovenloom.model.menu.Work;
+
+/**
+ * What the food of a step is as heat meets it: as its dish says, else by how the dish is cooked and what it is in.
+ *
+ * @param work the menu laid out
+ */
+record Substance(Work work) {
+
+  /** Of a vessel's height, so much is filled. Common practice. */
+  private static final double FILLED = 0.8;
+
+  /** Below this, mm, a vessel holds pieces in a layer rather than something deep. Common practice. */
+  private static final double SHALLOW = 45;
+
+  private static final double MICROMETRES_A_MILLIMETRE = 1000;
+
+  /** What a dish is: as it says, else a bird or a roast where it stands above its vessel, a liquid where it is only on burners. */
+  Kind kind(Dish dish) {
+    Kind own = dish.kind();
+    if (own != null) {
+      return own;
+    }
+    boolean stands = dish.steps()
+        .stream()
+        .map(Step::bake)
+        .anyMatch(bake -> bake != null && bake.stands() != null);
+    if (stands) {
+      return dish.tags().contains("raw poultry") ? Kind.WHOLE_BIRD : Kind.DENSE_ROAST;
+    }
+    if (dish.steps().stream().allMatch(step -> step.bake() == null)) {
+      return dish.steps().stream().anyMatch(Step::cooks) ? Kind.LIQUID : Kind.CASSEROLE;
+    }
+    return isBakedInADeepVessel(dish) ? Kind.CASSEROLE : Kind.TRAY_OF_PIECES;
+  }
+
+  private boolean isBakedInADeepVessel(Dish dish) {
+    return work.steps()
+        .stream()
+        .filter(step -> step.dish().name().equals(dish.name()) && step.step().bake() != null)
+        .map(this::height)
+        .anyMatch(height -> height != null && millimetres(height) >= SHALLOW);
+  }
+
+  /** A step's food, so thick or so deep. */
+  Body body(BatchStep step) {
+    Kind kind = kind(step.dish());
+    Length own = step.dish().thick();
+    if (own != null) {
+      return kind.body(own);
+    }
+    Length height = kind.fillsItsVessel() ? height(step) : null;
+    return kind.body(height == null ? kind.thickness() : Length.mm(millimetres(height) * FILLED));
+  }
+
+  private @Nullable Length height(BatchStep step) {
+    return work.fillingsOf(step.index())
+        .stream()
+        .map(Filling::vessel)
+        .map(work.event().kitchen()::vessel)
+        .filter(Objects::nonNull)
+        .map(Vessel::size)
+        .filter(Objects::nonNull)
+        .map(Size::height)
+        .filter(Objects::nonNull)
+        .reduce((one, next) -> next)
+        .orElse(null);
+  }
+
+  private static double millimetres(Length length) {
+    return length.micrometres() / MICROMETRES_A_MILLIMETRE;
+  }
+}

@@ -1,0 +1,178 @@
+package ovenloom.model.life;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static ovenloom.model.audit.Clock.at;
+import static ovenloom.model.audit.Dishes.aDish;
+import static ovenloom.model.audit.Events.aSupperOf;
+import static ovenloom.model.audit.Plans.aPlanFor;
+import static ovenloom.model.audit.Runs.aRun;
+import static ovenloom.model.audit.Steps.aStep;
+import static ovenloom.model.audit.Waits.aStay;
+
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import ovenloom.model.audit.Dishes;
+import ovenloom.model.audit.Kitchens;
+import ovenloom.model.audit.Plans;
+import ovenloom.model.heat.Kind;
+import ovenloom.model.kitchen.Air;
+import ovenloom.model.kitchen.Availability;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Keeps;
+import ovenloom.model.menu.StartState;
+import ovenloom.model.menu.Work;
+
+class LifeTest {
+
+  private static final Kitchens KITCHEN = Kitchens.aHomeKitchen();
+
+  private static Dishes lasagna() {
+    return aDish("lasagna").kind(Kind.CASSEROLE, Length.mm(55));
+  }
+
+  private static Leg last(Plans plan, String dish) {
+    Life life = Life.of(plan.plan(), 1);
+    return life.of(plan.plan().event().dish(dish), 1).getLast();
+  }
+
+  @Test
+  void a_bake_by_its_card_ends_as_the_card_says() {
+    Event supper = aSupperOf(lasagna().step(aStep("bake").takes(60).bake(180).in("dish"))).in(KITCHEN)
+        .event();
+    Plans plan = aPlanFor(supper).with(aRun("lasagna", "bake", "18:00", 60).oven("oven", 180).racks(0));
+
+    assertThat(last(plan, "lasagna").at(at("19:00")).middle())
+        .isCloseTo(Kind.CASSEROLE.done().inCelsius(), within(0.5));
+  }
+
+  /** Mississippi Recipes for Success, MRS 154: chilled and covered, 350 F for 75 to 90 min to 165 F asks for 12 to 20 W/(m2 K). */
+  @ParameterizedTest
+  @CsvSource({"50, 75", "57, 90"})
+  void the_card_of_a_chilled_lasagna_asks_for_an_oven_such_as_there_are(int deep, int minutes) {
+    Event supper = aSupperOf(aDish("lasagna").kind(Kind.CASSEROLE, Length.mm(deep))
+        .step(aStep("bake").takes(minutes).bake(177).starts(StartState.CHILLED).in("dish")))
+        .in(KITCHEN)
+        .event();
+    Work work = Work.of(supper);
+    Card card = new Card(work, new Substance(work));
+
+    assertThat(card.coefficient(work.steps().getFirst(),
+        Objects.requireNonNull(work.steps().getFirst().step().bake())))
+        .isBetween(12.0, 20.0);
+  }
+
+  /** The press for households: a dish that was made ahead and chilled takes 10 to 20 min longer than from room temperature. */
+  @Test
+  void what_comes_from_the_fridge_takes_ten_to_twenty_minutes_longer() {
+    Event supper = aSupperOf(lasagna()
+        .step(aStep("build").in("dish").keeps(new Keeps(null, null, null, java.util.Map.of("fridge", 2880))))
+        .step(aStep("bake").takes(70).upTo(90).bake(180))).in(KITCHEN).event();
+
+    assertThat(chilled(supper, 70)).isLessThan(Kind.CASSEROLE.done().inCelsius() - 3);
+    assertThat(chilled(supper, 80)).isLessThan(Kind.CASSEROLE.done().inCelsius());
+    assertThat(chilled(supper, 90)).isGreaterThan(Kind.CASSEROLE.done().inCelsius());
+  }
+
+  private static double chilled(Event supper, int minutes) {
+    int from = at("19:00") - minutes;
+    Plans plan = aPlanFor(supper)
+        .with(aRun("lasagna", "build", "9:00", 10))
+        .with(aStay("lasagna", "build", "9:10").shelf(
+            minutes == 70 ? "17:50" : minutes == 80 ? "17:40" : "17:30",
+            "fridge", "top"))
+        .with(aRun("lasagna", "bake", from, minutes).oven("oven", 180).racks(0));
+    return last(plan, "lasagna").at(at("19:00")).middle();
+  }
+
+  @Test
+  void what_was_on_a_burner_cools_towards_the_room_and_never_below() {
+    Event supper = aSupperOf(aDish("soup").step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot")))
+        .in(KITCHEN)
+        .event();
+    Leg wait = Life.of(aPlanFor(supper)
+        .with(aRun("soup", "simmer", "9:00", 30).burners("large"))
+        .with(aStay("soup", "simmer", "9:30").counter("19:00"))
+        .plan(), 1)
+        .of(supper.dish("soup"), 1)
+        .get(1);
+
+    assertThat(wait.at(at("9:30")).mean()).isCloseTo(Card.SIMMERING, within(0.1));
+    double before = Card.SIMMERING;
+    for (int minute = at("9:31"); minute < at("19:00"); minute++) {
+      double now = wait.at(minute).mean();
+      assertThat(now).isLessThanOrEqualTo(before + 1e-9).isGreaterThan(20);
+      before = now;
+    }
+    assertThat(before).isLessThan(50);
+  }
+
+  /** Roberts and others, Food Protection Trends 33(1), 2013: of pans of chili, two inches in a walk-in freezer cools in time. */
+  @ParameterizedTest
+  @CsvSource({"51, -18, MOVING, true", "76, -18, MOVING, false", "51, 3, STILL, false",
+      "76, 3, STILL, false"})
+  void a_pan_cools_in_time_where_it_is_shallow_and_very_cold(int deep, int holds, Air air, boolean inTime) {
+    Store cold = new Store("cold", Store.Kind.FRIDGE, Temperature.celsius(holds), air,
+        List.of(Kitchens.aShelf("only")), Availability.ALWAYS);
+    Event supper = aSupperOf(aDish("chili").kind(Kind.LIQUID, Length.mm(deep))
+        .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot"))
+        .step(aStep("chill").takes(480).shelf("cold").in("dish"))).in(Kitchens.aHomeKitchen().with(cold))
+        .event();
+    List<Leg> all = Life.of(aPlanFor(supper)
+        .with(aRun("chili", "simmer", "9:00", 30).burners("large"))
+        .with(aRun("chili", "chill", "9:30", 480).shelves("cold", "only"))
+        .plan(), 1)
+        .of(supper.dish("chili"), 1);
+
+    Leg cooling = all.get(1);
+    int hot = first(cooling, 57.2, at("9:30"));
+    assertThat(first(cooling, 21.1, hot) - hot <= 120 && first(cooling, 5, hot) - hot <= 360)
+        .isEqualTo(inTime);
+  }
+
+  private static int first(Leg leg, double celsius, int from) {
+    int minute = from;
+    while (minute < leg.when().to() && leg.warmest(minute) > celsius) {
+      minute++;
+    }
+    return minute == leg.when().to() ? Integer.MAX_VALUE / 2 : minute;
+  }
+
+  @Test
+  void what_is_mixed_is_as_warm_as_its_parts_on_average() {
+    Event supper = aSupperOf(aDish("salad")
+        .step(aStep("boil").takes(30).burner(BurnerSize.SMALL).in("pot"))
+        .step(aStep("cut").first().in("bowl"))
+        .step(aStep("mix").after("boil").after("cut").in("dish"))).in(KITCHEN).event();
+    Life life = Life.of(aPlanFor(supper)
+        .with(aRun("salad", "boil", "18:00", 30).burners("large"))
+        .with(aRun("salad", "cut", "18:20", 10))
+        .with(aRun("salad", "mix", "18:30", 10))
+        .plan(), 1);
+    Leg mix = life.of(supper.dish("salad"), 1)
+        .stream()
+        .filter(leg -> leg.step().step().name().equals("mix") && !leg.waits())
+        .findFirst()
+        .orElseThrow();
+
+    double room = supper.kitchen().room().inCelsius();
+    assertThat(mix.at(at("18:30")).mean()).isCloseTo((Card.SIMMERING + room) / 2, within(1.0));
+  }
+
+  @Test
+  void frozen_food_is_not_followed() {
+    Event supper = aSupperOf(aDish("bird").step(aStep("thaw").starts(StartState.FROZEN).in("dish")))
+        .in(KITCHEN)
+        .event();
+    Life life = Life.of(aPlanFor(supper).with(aRun("bird", "thaw", "9:00", 10)).plan(), 1);
+
+    assertThat(life.of(supper.dish("bird"), 1)).isEmpty();
+  }
+}
