@@ -63,7 +63,8 @@ public final class Ovenloom implements Runnable {
   private CommandLine commands() {
     CommandLine commands = new CommandLine(this).addSubcommand(new Solve(kit))
         .addSubcommand(new Check(kit))
-        .addSubcommand(new Show(kit));
+        .addSubcommand(new Show(kit))
+        .addSubcommand(new Heat(kit));
     commands.addMixin("help", new HelpOptions());
     commands.getSubcommands().values().forEach(command -> command.addMixin("help", new HelpOptions()));
     return commands.setOut(kit.out())

@@ -16,11 +16,11 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words, Pl
       Comparable<Act> {
 
   /**
-   * What comes first within a minute: a place is emptied before it is filled, and what goes from one to another comes
+   * What comes first within a minute: food is probed before it is taken out; a place is emptied before it is filled, and what goes from one to another comes
    * between the two; a dial is turned when the oven is empty.
    */
   enum Turn {
-    TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, WASH
+    PROBE, TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, WASH
   }
 
   private static final Comparator<Act> ORDER = Comparator.comparingInt(Act::at).thenComparing(Act::turn);

@@ -14,9 +14,9 @@ record HowGood(Plan plan, Page page) {
   private static final int SUM = 16;
 
   private static final String CAUTION = """
-      Food temperatures are not computed yet: this sheet says when, not whether it is done. Check with a probe \
-      thermometer. Local food codes and licensed practice come first. Mind hot surfaces, and ask your guests about \
-      allergens.""";
+      This sheet says when, not whether it is done: temperatures are predicted, and no plan is chosen by them yet. Check \
+      with a probe thermometer. Local food codes and licensed practice come first. Mind hot surfaces, and ask your guests \
+      about allergens.""";
 
   void write() {
     Score score = plan.score();

@@ -44,6 +44,7 @@ public final class RunSheet {
     RunSheet sheet = new RunSheet(plan, new Page(Math.max(NARROWEST, width), colour));
     sheet.title();
     sheet.days();
+    new HowWarm(plan, sheet.page).write();
     new HowGood(plan, sheet.page).write();
     return sheet.page.toString();
   }
@@ -56,6 +57,7 @@ public final class RunSheet {
     }
     for (Placement run : book.plan().placements()) {
       dishes.addAll(new Middle(book, run).acts());
+      dishes.addAll(new ProbeActs(book, run).acts());
     }
     FoodActs food = new FoodActs(book, words);
     book.work().steps().forEach(step -> dishes.addAll(food.after(step)));

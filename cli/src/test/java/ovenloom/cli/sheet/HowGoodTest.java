@@ -59,7 +59,7 @@ class HowGoodTest {
 
   @Test
   void what_a_plan_cannot_know_stands_under_it() {
-    assertThat(goodness(Map.of(), Map.of()).getLast()).contains("temperatures are not computed",
+    assertThat(goodness(Map.of(), Map.of()).getLast()).contains("temperatures are predicted",
         "probe thermometer",
         "Local food codes", "hot surfaces", "allergens");
   }

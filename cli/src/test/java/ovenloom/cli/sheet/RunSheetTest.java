@@ -58,6 +58,35 @@ class RunSheetTest {
   }
 
   @Test
+  void what_must_be_hot_inside_is_probed_before_it_comes_out() {
+    var lines = lines(HandPlan
+        .forProblem(
+            KITCHEN + HOST + PIE.replace("bake: {at: 180 C}", "bake: {at: 180 C}\n        core: 165 F"))
+        .run("Pie/fill", at("17:00"))
+        .run("Pie/bake", at("18:00"))
+        .plan());
+
+    assertThat(lines).containsSubsequence(
+        "18:45 | Pie | Probe the middle: 74 C or more. If it is less, leave it in and probe again every 5 min.",
+        "18:45 | Pie | Out of the oven. Onto the counter until 19:00.");
+  }
+
+  @Test
+  void how_warm_it_is_at_the_table_and_what_is_not_safe_stand_at_the_end() {
+    var lines = lines(HandPlan
+        .forProblem("rules: us-home\n" + KITCHEN + HOST
+            + PIE.replace("keeps: {oven: 1 h, counter: 1 h}", "keeps: {counter: 5 h}"))
+        .run("Pie/fill", at("13:00"))
+        .run("Pie/bake", at("14:00"))
+        .plan());
+
+    assertThat(lines)
+        .anyMatch(line -> line.matches("Pie \\| \\d+ C \\(\\d+ to \\d+\\): hot is 60 C or more\\."));
+    assertThat(lines)
+        .anyMatch(line -> line.startsWith("Pie | Bake: Out of the fridge between 4 C and 60 C for "));
+  }
+
+  @Test
   void a_wait_of_a_few_minutes_under_the_same_hands_is_not_told() {
     var four = lines(HandPlan.forProblem(KITCHEN + HOST + PIE)
         .run("Pie/fill", at("17:36"))

@@ -7,8 +7,7 @@ import ovenloom.model.measure.Temperature;
  *
  * @param air its temperature, or the water's
  * @param coefficient heat transfer, by air and by radiation, W/(m2 K)
- * @param wetness how much of the vapour that a wet surface would give off does get away: 0 for what is covered or in water, and so no hotter than
- *     boiling
+ * @param wetness how much of the vapour that a wet surface would give off does get away: 0 for what is covered, dry or in water
  */
 public record Surroundings(Temperature air, double coefficient, double wetness) {
 

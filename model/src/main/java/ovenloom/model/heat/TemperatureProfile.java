@@ -16,7 +16,7 @@ public final class TemperatureProfile {
   private static final double THE_SAME = 0.05;
   private static final double A_DIFFERENCE = 0.01;
 
-  /** What no vapour gets away from gets no hotter, C: under a lid there is steam, and no crust. */
+  /** Of water, C. */
   private static final double BOILING = 100;
 
   private final Body body;
@@ -58,6 +58,15 @@ public final class TemperatureProfile {
       sum += celsius[i] * volume(i);
     }
     return sum / Math.pow(LAYERS, body.shape().sides());
+  }
+
+  /** The same food, with what is hotter than boiling water back at that: under a lid there is steam, and no crust. */
+  public TemperatureProfile noHotterThanBoiling() {
+    if (surface <= BOILING && celsius[LAYERS - 1] <= BOILING) {
+      return this;
+    }
+    double[] boiling = Arrays.stream(celsius).map(each -> Math.min(each, BOILING)).toArray();
+    return new TemperatureProfile(body, boiling, Math.min(surface, BOILING));
   }
 
   /** The same food, as warm all through: stirred, or cut up and mixed. */
@@ -108,9 +117,6 @@ public final class TemperatureProfile {
       factor[i] = i == LAYERS - 1 ? 0 : outer / diagonal;
       celsius[i] = right / diagonal;
       inner = outer;
-    }
-    if (there.wetness() == 0) {
-      celsius[LAYERS - 1] = Math.min(celsius[LAYERS - 1], BOILING);
     }
     for (int i = LAYERS - 2; i >= 0; i--) {
       celsius[i] += factor[i] * celsius[i + 1];

@@ -1,13 +1,14 @@
 package ovenloom.model.life;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.heat.TemperatureProfile;
+import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Keeps;
@@ -29,7 +30,12 @@ record Card(Work work, Substance substance) {
   static final double SIMMERING = 95;
 
   private static final double SLOWEST = 2;
-  private static final double FASTEST = 400;
+  private static final double IN_AIR = 60;
+  private static final double IN_STEAM = 400;
+
+  /** How much thinner food is taken to be, again and again, until its card can come true. */
+  private static final double THINNER = 0.85;
+  private static final double THINNEST = 0.001;
   private static final int HALVINGS = 16;
 
   /** How warm the middle is at the end of a step on an oven or a burner, C. */
@@ -43,15 +49,41 @@ record Card(Work work, Substance substance) {
     return bake == null ? SIMMERING : substance.kind(step.dish()).done().inCelsius();
   }
 
-  /** Heat transfer, W/(m2 K), at which the card comes true; the fastest there is where none is fast enough. */
-  double coefficient(BatchStep step, Need.Bake bake) {
+  /** Whether a machine heats it: a hot drink from an urn, say, that no oven or burner has made hot. */
+  boolean isMadeHotByAMachine(BatchStep step) {
+    return !step.step().appliances().isEmpty() && step.dish().arrives() == Arrives.HOT
+        && step.dish().steps().stream().noneMatch(Step::cooks);
+  }
+
+  /**
+   * The food as it is baked: as its step has it, or thinner where no oven could do it in time, such as beans, which lie loose in
+   * their pan.
+   */
+  Body body(BatchStep step, Need.Bake bake) {
     Body body = substance.body(step);
+    while (!isDone(step, bake, body, fastest(bake)) && body.half() > THINNEST) {
+      body = new Body(body.shape(), body.half() * THINNER, body.material());
+    }
+    return body;
+  }
+
+  private static double fastest(Need.Bake bake) {
+    String mode = bake.stages().getFirst().mode();
+    return mode.equals(Oven.STILL) || mode.equals(Oven.FAN) ? IN_AIR : IN_STEAM;
+  }
+
+  private boolean isDone(BatchStep step, Need.Bake bake, Body body, double coefficient) {
     TemperatureProfile food = TemperatureProfile.uniform(body, start(step));
+    return baked(food, bake, step.minutes(), coefficient, substance.kind(step.dish())).middle() >= done(step);
+  }
+
+  /** Heat transfer, W/(m2 K), at which the card comes true for a body of its food. */
+  double coefficient(BatchStep step, Need.Bake bake, Body body) {
     double slow = SLOWEST;
-    double fast = FASTEST;
+    double fast = fastest(bake);
     for (int i = 0; i < HALVINGS; i++) {
       double between = Math.sqrt(slow * fast);
-      if (baked(food, bake, step.minutes(), between, substance.kind(step.dish())).middle() < done(step)) {
+      if (!isDone(step, bake, body, between)) {
         slow = between;
       } else {
         fast = between;
@@ -67,38 +99,46 @@ record Card(Work work, Substance substance) {
     for (Need.Stage stage : bake.stages()) {
       Integer own = stage.minutes();
       int lasts = own == null ? left : Math.min(own, left);
-      now = now.after(lasts, new Surroundings(stage.written().temperature(), coefficient, kind.wetness()));
+      Surroundings there = new Surroundings(stage.written().temperature(), coefficient, kind.wetness());
+      for (int minute = 0; minute < lasts; minute++) {
+        now = Spell.aMinute(now, there);
+      }
       left -= lasts;
     }
     return now;
   }
 
-  /** How warm the food is that the card means: as it says; else as it comes from the step before, where it comes at once. */
+  /**
+   * How warm the food is that the card means: as it says, else as its own steps leave it: cold from a cold place or a start that
+   * is, hot straight from the heat, and otherwise as warm as the room.
+   */
   private double start(BatchStep step) {
     StartState says = step.step().starts();
-    double warmest = room();
-    for (BatchLink link : work.into(step.index())) {
-      BatchStep before = work.steps().get(link.from());
-      if (says == null && link.carriesFood() && before.dish().food()) {
-        Double comes = comes(before);
-        if (comes != null && (comes < room() || before.step().cooks())) {
-          return comes;
-        }
-      }
+    if (says != null) {
+      return celsius(says);
     }
-    return says == null ? warmest : celsius(says);
+    return work.into(step.index())
+        .stream()
+        .filter(BatchLink::carriesFood)
+        .map(link -> work.steps().get(link.from()))
+        .filter(before -> before.dish().food())
+        .mapToDouble(this::left)
+        .average()
+        .orElse(room());
   }
 
-  private @Nullable Double comes(BatchStep before) {
-    Step step = before.step();
-    Need.OnShelf shelf = step.shelf();
-    if (shelf != null) {
-      Store store = work.event().kitchen().store(shelf.stores().getFirst());
-      return store == null ? null : store.holds().inCelsius();
+  /** How a step leaves its food, to the next that asks. */
+  private double left(BatchStep before) {
+    Need.OnShelf shelf = before.step().shelf();
+    Store store = shelf == null ? null : work.event().kitchen().store(shelf.stores().getFirst());
+    if (store != null) {
+      return store.holds().inCelsius();
     }
-    Keeps keeps = step.keeps();
-    boolean atOnce = keeps == null || keeps.equals(Keeps.HARDLY);
-    return atOnce && step.cooks() ? (Double) done(before) : null;
+    if (!before.step().cooks()) {
+      return start(before);
+    }
+    Keeps keeps = before.step().keeps();
+    return keeps == null || keeps.equals(Keeps.HARDLY) ? done(before) : room();
   }
 
   private double room() {

@@ -19,6 +19,12 @@ public record Leg(BatchStep step, String where, boolean waits, Stretch when, Lis
     food = List.copyOf(food);
   }
 
+  /** The same, ended at a minute. */
+  Leg until(int minute) {
+    int to = Math.min(minute, when.to());
+    return new Leg(step, where, waits, new Stretch(when.from(), to), food.subList(0, to - when.from() + 1));
+  }
+
   /** The food at a minute; at the nearest the leg has for one that is outside. */
   public TemperatureProfile at(int minute) {
     return food.get(Math.clamp(minute - when.from(), 0, food.size() - 1));

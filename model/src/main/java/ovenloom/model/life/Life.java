@@ -1,7 +1,9 @@
 package ovenloom.model.life;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
 import ovenloom.model.heat.TemperatureProfile;
@@ -12,6 +14,7 @@ import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Need;
 import ovenloom.model.menu.StartState;
 import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Baking;
@@ -63,13 +66,43 @@ public final class Life {
     return legs.get(step.index());
   }
 
-  /** Of a dish and all that went into it, what has to do with a batch, in the order of the work. */
-  public List<Leg> of(Dish dish, int batch) {
+  /** Of the ways that food goes into a batch of a dish, the one that begins first; null where that is not followed. */
+  public @Nullable Track of(Dish dish, int batch) {
+    return tracks()
+        .stream()
+        .filter(
+            track -> track.last().dish().name().equals(dish.name()) && track.last().batches().holds(batch))
+        .min(Comparator.comparingInt(Track::from))
+        .orElse(null);
+  }
+
+  /** All ways that food goes to the table. */
+  public List<Track> tracks() {
     return work.steps()
         .stream()
-        .filter(step -> step.dish().name().equals(dish.name()) && step.batches().holds(batch))
-        .flatMap(step -> of(step).stream())
+        .filter(step -> work.goesToTheTable(step.index()) && !of(step).isEmpty())
+        .flatMap(step -> waysTo(step, of(step)).stream())
+        .map(Track::new)
         .toList();
+  }
+
+  /** All ways to a step whose food is followed for so long. */
+  private List<List<Leg>> waysTo(BatchStep step, List<Leg> itself) {
+    List<List<Leg>> ways = new ArrayList<>();
+    int begins = itself.getFirst().when().from();
+    for (BatchLink link : work.into(step.index())) {
+      BatchStep before = work.steps().get(link.from());
+      if (link.carriesFood() && before.dish().food()) {
+        List<Leg> until = of(before).stream()
+            .filter(leg -> leg.when().from() < begins)
+            .map(leg -> leg.until(begins))
+            .toList();
+        for (List<Leg> way : waysTo(before, until)) {
+          ways.add(Stream.concat(way.stream(), itself.stream()).toList());
+        }
+      }
+    }
+    return ways.isEmpty() ? List.of(itself) : ways;
   }
 
   private List<Leg> legs(BatchStep step) {
@@ -80,6 +113,8 @@ public final class Life {
     }
     List<Leg> all = new ArrayList<>();
     int now = run.when().from();
+    Need.Bake bake = step.step().bake();
+    food = bake == null ? food : food.reshaped(card.body(step, bake));
     for (Places.Placed placed : places.during(step, run)) {
       now = add(all, step, placed, false, now, food);
       food = all.getLast().food().getLast();
@@ -87,6 +122,7 @@ public final class Life {
     if (step.step().serve()) {
       return all;
     }
+    food = food.reshaped(substance.body(step));
     for (Stay.Part part : parts(step)) {
       now = add(all, step, places.waiting(part, ovenWas(run)), true, part.when().from(), food);
       food = all.getLast().food().getLast();

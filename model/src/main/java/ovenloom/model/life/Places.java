@@ -43,8 +43,9 @@ record Places(Kitchen kitchen, Card card, double draught) {
       return inTheOven(step, bake, baking);
     }
     int minutes = run.when().minutes();
-    if (step.step().burner() != null) {
-      return List.of(new Placed("burner", new Spell.WarmedTo(minutes, card.done(step))));
+    if (step.step().burner() != null || card.isMadeHotByAMachine(step)) {
+      return List.of(new Placed(step.step().burner() == null ? "machine" : "burner",
+          new Spell.WarmedTo(minutes, card.done(step))));
     }
     if (!run.shelves().isEmpty()) {
       return List.of(shelf(run.shelves().getFirst().store(), minutes));
@@ -53,7 +54,7 @@ record Places(Kitchen kitchen, Card card, double draught) {
   }
 
   private List<Placed> inTheOven(BatchStep step, Need.Bake bake, Baking baking) {
-    double coefficient = card.coefficient(step, bake);
+    double coefficient = card.coefficient(step, bake, card.body(step, bake));
     double wetness = card.substance().kind(step.dish()).wetness();
     Oven oven = Objects.requireNonNull(kitchen.oven(baking.oven()));
     List<Placed> all = new ArrayList<>();

@@ -86,13 +86,13 @@ public record Profile(
     return ProfileReader.read(name);
   }
 
-  /** The strictest of each: all that are in the house, together. */
+  /** The strictest of each: all that are in the house, together, but for what is only practice. */
   public static Profile strictest() {
     List<Profile> all = NAMES.stream().map(Profile::read).toList();
     return new Profile(
         together(all, Profile::cook),
         together(all, Profile::reheat),
-        together(all, Profile::cool),
+        together(all, Profile::cool).stream().filter(each -> !each.source().isPractice()).toList(),
         together(all, Profile::hot),
         together(all, Profile::cold),
         together(all, Profile::days),

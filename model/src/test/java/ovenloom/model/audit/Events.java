@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.measure.Calendar;
 import ovenloom.model.measure.Stretch;
@@ -30,6 +31,7 @@ public final class Events {
   private final List<Dishes> dishes = new ArrayList<>();
   private final List<Event.Apart> apart = new ArrayList<>();
   private Wishes wishes = Wishes.EVEN;
+  private @Nullable String rules;
 
   private Events() {}
 
@@ -47,6 +49,11 @@ public final class Events {
 
   public Events in(Kitchens wanted) {
     kitchen = wanted;
+    return this;
+  }
+
+  public Events rules(String profile) {
+    rules = profile;
     return this;
   }
 
@@ -82,7 +89,7 @@ public final class Events {
   }
 
   public Event event() {
-    return new Event("supper", null, 10, new Calendar(SATURDAY, null), from, Event.CLOCK, courses,
+    return new Event("supper", rules, 10, new Calendar(SATURDAY, null), from, Event.CLOCK, courses,
         kitchen.kitchen(), cooks, dishes.stream().map(Dishes::dish).toList(), apart, wishes);
   }
 }

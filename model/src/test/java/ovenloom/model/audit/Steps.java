@@ -13,6 +13,7 @@ import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Pace;
 import ovenloom.model.measure.Range;
 import ovenloom.model.measure.Setting;
+import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Keeps;
 import ovenloom.model.menu.Link;
 import ovenloom.model.menu.Need;
@@ -141,6 +142,10 @@ public final class Steps {
   private Steps rebake(UnaryOperator<Need.Bake> change) {
     needs.replaceAll(need -> need instanceof Need.Bake bake ? change.apply(bake) : need);
     return this;
+  }
+
+  public Steps burner(BurnerSize atLeast, double core) {
+    return needs(new Need.OnBurner(atLeast, Temperature.celsius(core)));
   }
 
   public Steps burner(BurnerSize atLeast) {

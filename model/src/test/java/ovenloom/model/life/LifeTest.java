@@ -25,6 +25,8 @@ import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Keeps;
 import ovenloom.model.menu.StartState;
@@ -38,9 +40,18 @@ class LifeTest {
     return aDish("lasagna").kind(Kind.CASSEROLE, Length.mm(55));
   }
 
+  private static List<Leg> legs(Life life, Dish dish) {
+    return life.work()
+        .steps()
+        .stream()
+        .filter(step -> step.dish().name().equals(dish.name()))
+        .flatMap(step -> life.of(step).stream())
+        .toList();
+  }
+
   private static Leg last(Plans plan, String dish) {
     Life life = Life.of(plan.plan(), 1);
-    return life.of(plan.plan().event().dish(dish), 1).getLast();
+    return legs(life, plan.plan().event().dish(dish)).getLast();
   }
 
   @Test
@@ -64,8 +75,9 @@ class LifeTest {
     Work work = Work.of(supper);
     Card card = new Card(work, new Substance(work));
 
-    assertThat(card.coefficient(work.steps().getFirst(),
-        Objects.requireNonNull(work.steps().getFirst().step().bake())))
+    BatchStep bake = work.steps().getFirst();
+    assertThat(
+        card.coefficient(bake, Objects.requireNonNull(bake.step().bake()), card.substance().body(bake)))
         .isBetween(12.0, 20.0);
   }
 
@@ -97,11 +109,10 @@ class LifeTest {
     Event supper = aSupperOf(aDish("soup").step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot")))
         .in(KITCHEN)
         .event();
-    Leg wait = Life.of(aPlanFor(supper)
+    Leg wait = legs(Life.of(aPlanFor(supper)
         .with(aRun("soup", "simmer", "9:00", 30).burners("large"))
         .with(aStay("soup", "simmer", "9:30").counter("19:00"))
-        .plan(), 1)
-        .of(supper.dish("soup"), 1)
+        .plan(), 1), supper.dish("soup"))
         .get(1);
 
     assertThat(wait.at(at("9:30")).mean()).isCloseTo(Card.SIMMERING, within(0.1));
@@ -125,11 +136,10 @@ class LifeTest {
         .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot"))
         .step(aStep("chill").takes(480).shelf("cold").in("dish"))).in(Kitchens.aHomeKitchen().with(cold))
         .event();
-    List<Leg> all = Life.of(aPlanFor(supper)
+    List<Leg> all = legs(Life.of(aPlanFor(supper)
         .with(aRun("chili", "simmer", "9:00", 30).burners("large"))
         .with(aRun("chili", "chill", "9:30", 480).shelves("cold", "only"))
-        .plan(), 1)
-        .of(supper.dish("chili"), 1);
+        .plan(), 1), supper.dish("chili"));
 
     Leg cooling = all.get(1);
     int hot = first(cooling, 57.2, at("9:30"));
@@ -156,7 +166,7 @@ class LifeTest {
         .with(aRun("salad", "cut", "18:20", 10))
         .with(aRun("salad", "mix", "18:30", 10))
         .plan(), 1);
-    Leg mix = life.of(supper.dish("salad"), 1)
+    Leg mix = legs(life, supper.dish("salad"))
         .stream()
         .filter(leg -> leg.step().step().name().equals("mix") && !leg.waits())
         .findFirst()
@@ -173,6 +183,6 @@ class LifeTest {
         .event();
     Life life = Life.of(aPlanFor(supper).with(aRun("bird", "thaw", "9:00", 10)).plan(), 1);
 
-    assertThat(life.of(supper.dish("bird"), 1)).isEmpty();
+    assertThat(legs(life, supper.dish("bird"))).isEmpty();
   }
 }

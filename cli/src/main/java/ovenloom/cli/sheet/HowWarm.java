@@ -1,0 +1,52 @@
+package ovenloom.cli.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.model.life.Life;
+import ovenloom.model.life.Served;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.watch.Concern;
+import ovenloom.model.watch.Watch;
+
+/** How warm each dish is predicted to be at the table, and which limits of safety the prediction breaks. */
+record HowWarm(Plan plan, Page page) {
+
+  private static final int WIDEST = 32;
+
+  void write() {
+    Life life = Life.of(plan, 1);
+    List<Served> served = Served.all(plan, life);
+    int width = Math.min(WIDEST, Math.min(page.width() / 3,
+        served.stream().mapToInt(each -> Wrapped.length(each.dish().name())).max().orElse(0)));
+    page.blank().underlined("How warm it is at the table");
+    page.line("Predicted, stirred together, and how far it may be off. A prediction is no thermometer.")
+        .blank();
+    served.forEach(each -> page
+        .row(List.of(new Cell(each.dish().name(), width, true), new Cell(words(each), 0, false))));
+    List<Concern> concerns = Watch.over(plan, life);
+    if (!concerns.isEmpty()) {
+      page.blank().underlined("What is not safe as predicted");
+      concerns.forEach(each -> concern(each, width));
+    }
+  }
+
+  private String words(Served served) {
+    String arrives = switch (served.dish().arrives()) {
+      case HOT -> "hot is 60 C or more";
+      case WARM -> "warm is 40 C or more";
+      case COOL -> "cool is 18 C or less";
+      case COLD -> "cold is 8 C or less";
+    };
+    String warm = String.format(Locale.ENGLISH, "%d C (%d to %d)", Math.round(served.likely()),
+        Math.round(served.coldest()), Math.round(served.warmest()));
+    return served.misses(plan.event().kitchen().room().inCelsius()) > 0.5 ? warm + ": " + arrives + "."
+        : warm + ".";
+  }
+
+  private void concern(Concern concern, int width) {
+    String step = Words.capital(concern.step().step().name());
+    page.row(List.of(new Cell(concern.step().dish().name(), width, true),
+        new Cell(step + ": " + concern.what() + " (" + concern.source() + ".) " + concern.help(), 0, false)));
+  }
+}

@@ -1,0 +1,76 @@
+package ovenloom.cli.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.model.life.Leg;
+import ovenloom.model.life.Track;
+import ovenloom.model.menu.Batches;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.plan.Plan;
+
+/** How warm one batch of a dish is along its life: a line for each place it is in. */
+public final class LifeSheet {
+
+  private static final int TIMES = 15;
+  private static final int WARM = 12;
+  private static final String CAUTION = """
+      Predicted, in C, at the beginning and the end of each line. A prediction is no thermometer: probe the thickest part. \
+      Local food codes and licensed practice come first.""";
+
+  private LifeSheet() {}
+
+  /**
+   * Writes it out.
+   *
+   * @param batch from 1
+   * @param width of a line, in characters
+   */
+  public static String of(Plan plan, Track track, int batch, int width, boolean colour) {
+    Dish dish = track.last().dish();
+    Page page = new Page(width, colour);
+    String which = dish.batches() == 1 ? "" : ", " + Words.batches(List.of(batch)) + " of " + dish.batches();
+    page.heading(dish.name() + which).blank();
+    Clock clock = new Clock(plan.event().calendar());
+    page.row(cells("", "middle", "surface", ""));
+    int day = Integer.MIN_VALUE;
+    for (Leg leg : track.legs()) {
+      int begins = Math.floorDiv(leg.when().from(), 24 * 60);
+      if (begins != day && leg.when().minutes() > 0) {
+        page.line(clock.dayAndMonth(leg.when().from()));
+        day = begins;
+      }
+      if (leg.when().minutes() > 0) {
+        page.row(line(clock, leg));
+      }
+    }
+    return page.blank().line(CAUTION).toString();
+  }
+
+  private static List<Cell> line(Clock clock, Leg leg) {
+    int from = leg.when().from();
+    int to = leg.when().to();
+    String what = leg.waits() ? Words.capital(leg.where()) + "."
+        : Words.capital(leg.step().step().name()) + batches(leg.step().batches()) + ": " + leg.where() + ".";
+    return cells(clock.column(from) + " - " + clock.column(to),
+        pair(leg.at(from).middle(), leg.at(to).middle()), pair(leg.at(from).surface(), leg.at(to).surface()),
+        what);
+  }
+
+  private static String batches(Batches batches) {
+    return batches.count() == 1 ? "" : " (all)";
+  }
+
+  private static String pair(double from, double to) {
+    return Math.round(from) + " to " + Math.round(to);
+  }
+
+  private static List<Cell> cells(String times, String middle, String surface, String what) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(new Cell(times, TIMES, false));
+    cells.add(new Cell(middle, WARM, false));
+    cells.add(new Cell(surface, WARM, false));
+    cells.add(new Cell(what, 0, false));
+    return cells;
+  }
+}

@@ -1,0 +1,97 @@
+package ovenloom.model.life;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+
+/**
+ * How warm a dish is predicted to be at the table, stirred together, C: the batch and the moment that are worst for how it is to
+ * arrive.
+ *
+ * @param likely in air as it mostly is
+ * @param coldest in air that takes or gives less or more
+ * @param warmest likewise
+ */
+public record Served(Dish dish, double likely, double coldest, double warmest) {
+
+  private static final double LITTLE_DRAUGHT = 0.7;
+  private static final double MUCH_DRAUGHT = 1.4;
+
+  /** Every dish that is followed to the table, in the order of the menu. */
+  public static List<Served> all(Plan plan, Life likely) {
+    List<Life> lives = List.of(likely, Life.of(plan, LITTLE_DRAUGHT), Life.of(plan, MUCH_DRAUGHT));
+    List<Served> all = new ArrayList<>();
+    for (Dish dish : plan.event().dishes()) {
+      List<Double> found = new ArrayList<>();
+      for (Life life : lives) {
+        Double worst = worst(plan.event(), dish, life);
+        if (worst != null) {
+          found.add(worst);
+        }
+      }
+      if (found.size() == lives.size()) {
+        all.add(new Served(dish, found.getFirst(),
+            found.stream().mapToDouble(each -> each).min().orElseThrow(),
+            found.stream().mapToDouble(each -> each).max().orElseThrow()));
+      }
+    }
+    return all;
+  }
+
+  private static @Nullable Double worst(Event event, Dish dish, Life life) {
+    boolean warm = dish.arrives() == Arrives.HOT || dish.arrives() == Arrives.WARM;
+    DoubleBinaryOperator worse = warm ? Math::min : Math::max;
+    Double worst = null;
+    for (BatchStep step : life.work().steps()) {
+      List<Leg> legs = life.of(step);
+      if (step.dish().name().equals(dish.name()) && life.work().goesToTheTable(step.index())
+          && !legs.isEmpty()) {
+        double now = worst(event, step, legs.getLast(), worse);
+        worst = worst == null ? now : (Double) worse.applyAsDouble(worst, now);
+      }
+    }
+    return worst;
+  }
+
+  /** A batch that is served by a step is judged when that ends; another one from when it is due until all are served. */
+  private static double worst(Event event, BatchStep step, Leg last, DoubleBinaryOperator worse) {
+    int end = last.when().to();
+    if (step.step().serve()) {
+      return last.at(end).mean();
+    }
+    double due = last.at(event.due(step.dish(), step.batches().first())).mean();
+    return worse.applyAsDouble(due, last.at(end).mean());
+  }
+
+  /**
+   * By how many kelvins it misses how it is to arrive, at the likeliest; 0 or less if it does not. What is cool may be as warm as the room.
+   *
+   * @param room C
+   */
+  public double misses(double room) {
+    return switch (dish.arrives()) {
+      case HOT -> HOT - likely;
+      case WARM -> WARM - likely;
+      case COOL -> likely - Math.max(COOL, room + 1);
+      case COLD -> likely - COLD;
+    };
+  }
+
+  /** At least, C. Common practice, as are the next three. */
+  public static final double HOT = 60;
+
+  /** At least, C. */
+  public static final double WARM = 40;
+
+  /** At most, C. */
+  public static final double COOL = 18;
+
+  /** At most, C. */
+  public static final double COLD = 8;
+}

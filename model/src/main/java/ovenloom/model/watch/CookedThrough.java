@@ -1,0 +1,76 @@
+package ovenloom.model.watch;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import ovenloom.model.life.Leg;
+import ovenloom.model.life.Track;
+import ovenloom.model.safety.HoldTime;
+import ovenloom.model.safety.Profile;
+
+/**
+ * Raw food gets hot enough for long enough all through, on the heat or after it; and what was cooked, cooled and heated again
+ * likewise.
+ */
+record CookedThrough(Profile profile) implements SafetyRule {
+
+  /** Below this, C, food was cooled rather than taken from one heat to the next. Common practice. */
+  private static final double COOLED = 10;
+
+  @Override
+  public List<Concern> check(Track track) {
+    List<Concern> all = new ArrayList<>();
+    Leg first = track.legs().stream().filter(Spans::cooks).findFirst().orElse(null);
+    if (first != null) {
+      raw(track, first, all);
+      reheated(track, first, all);
+    }
+    return all;
+  }
+
+  private void raw(Track track, Leg first, List<Concern> all) {
+    double[] coldest = coldest(track, first);
+    for (Profile.Cook cook : profile.cook()) {
+      if (first.step().dish().tags().contains(cook.food()) && !cook.hold().isMet(coldest)) {
+        all.add(concern(first, coldest, cook.hold(), "Cooked to"));
+      }
+    }
+  }
+
+  private void reheated(Track track, Leg first, List<Concern> all) {
+    Leg last = track.legs().stream().filter(Spans::cooks).reduce(first, (one, next) -> next);
+    boolean cooled = last.when().from() > first.when().from()
+        && track.food(last.when().from()).mean() < COOLED;
+    if (!cooled) {
+      return;
+    }
+    double[] coldest = coldest(track, last);
+    for (Profile.Reheat reheat : profile.reheat()) {
+      if (!reheat.hold().isMet(coldest)) {
+        all.add(concern(last, coldest, reheat.hold(), "Heated again to"));
+      }
+    }
+  }
+
+  /** From the beginning of one leg on, with the minute in which the last is probed before it comes off the heat. */
+  private static double[] coldest(Track track, Leg leg) {
+    return DoubleStream.concat(
+        Arrays.stream(track.coldest(leg.when().from(), leg.when().to())),
+        Arrays.stream(track.coldest(leg.when().to(), track.to())))
+        .toArray();
+  }
+
+  private static Concern concern(Leg leg, double[] coldest, HoldTime hold, String what) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (double each : coldest) {
+      most = Math.max(most, each);
+    }
+    HoldTime.Row row = hold.rows().getLast();
+    String least = Words.degrees(row.temperature())
+        + (row.seconds() == 0 ? "" : " for " + row.seconds() + " s");
+    return new Concern(Concern.Rule.COOKED, leg.step(), leg.when().to(),
+        what + " " + Math.round(most) + " C, at least " + least + " or as long at less as the table says.",
+        hold.source(), "Longer, hotter, or from warmer; a higher \"core:\" on the card.");
+  }
+}

@@ -1,0 +1,49 @@
+package ovenloom.model.watch;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Leg;
+import ovenloom.model.life.Track;
+import ovenloom.model.safety.Profile;
+
+/**
+ * How long food is left out between hot and cold, summed over its whole life. What stands in a cold or hot place or cooks is not
+ * left out, however warm it still is there: how fast it cools is a rule of its own.
+ */
+record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
+
+  private static final String HELP = "Keep it in a fridge or hot place for longer.";
+
+  @Override
+  public List<Concern> check(Track track) {
+    List<Concern> all = new ArrayList<>();
+    for (Profile.OutOfTemperature limit : profile.out()) {
+      boolean hot = kitchen.room().compareTo(limit.hotAir()) > 0;
+      int most = hot ? limit.then() : limit.minutes();
+      int spent = 0;
+      int over = 0;
+      for (int minute = Perishable.from(track); minute < track.to(); minute++) {
+        spent += isLeftOut(track, minute, limit) ? 1 : 0;
+        over = spent == most + 1 && over == 0 ? minute : over;
+      }
+      if (spent > most) {
+        all.add(new Concern(Concern.Rule.LEFT_OUT, track.at(over).step(), over,
+            "Out of the fridge between " + Words.degrees(limit.from()) + " and " + Words.degrees(limit.to())
+                + " for "
+                + Words.minutes(spent) + " in all, at most " + Words.minutes(most) + ".",
+            limit.source(), HELP));
+      }
+    }
+    return all;
+  }
+
+  private boolean isLeftOut(Track track, int minute, Profile.OutOfTemperature limit) {
+    Leg leg = track.at(minute);
+    Store store = kitchen.store(leg.where());
+    double mean = leg.at(minute).mean();
+    return store == null && !Spans.cooks(leg) && mean > limit.from().inCelsius()
+        && mean < limit.to().inCelsius();
+  }
+}

@@ -1,0 +1,36 @@
+package ovenloom.model.watch;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.model.life.Leg;
+import ovenloom.model.life.Track;
+import ovenloom.model.measure.Stretch;
+
+/** What lies between the cooking of one way of food. */
+final class Spans {
+
+  private Spans() {}
+
+  /** Whether a leg is a step on an oven or a burner. */
+  static boolean cooks(Leg leg) {
+    return !leg.waits() && leg.step().step().cooks();
+  }
+
+  /** From the end of each cooking step to the next, or to the end. */
+  static List<Stretch> afterCooking(Track track) {
+    List<Stretch> all = new ArrayList<>();
+    int since = Integer.MIN_VALUE;
+    for (Leg leg : track.legs()) {
+      if (cooks(leg)) {
+        if (since != Integer.MIN_VALUE && since < leg.when().from()) {
+          all.add(new Stretch(since, leg.when().from()));
+        }
+        since = leg.when().to();
+      }
+    }
+    if (since != Integer.MIN_VALUE && since < track.to()) {
+      all.add(new Stretch(since, track.to()));
+    }
+    return all;
+  }
+}

@@ -1,0 +1,39 @@
+package ovenloom.model.watch;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import ovenloom.model.life.Life;
+import ovenloom.model.life.Track;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.safety.Profile;
+
+/** Holds the predicted temperatures of a plan's food against the event's safety profile. */
+public final class Watch {
+
+  private Watch() {}
+
+  /** What is predicted to break a limit, in the order of time; each once a step, as bad as it gets first. */
+  public static List<Concern> over(Plan plan, Life life) {
+    List<SafetyRule> rules = rules(plan.event());
+    List<Concern> all = new ArrayList<>();
+    for (Track track : life.tracks()) {
+      for (SafetyRule rule : rules) {
+        rule.check(track).stream().filter(each -> all.stream().noneMatch(each::isLike)).forEach(all::add);
+      }
+    }
+    return all.stream().sorted(Comparator.comparingInt(Concern::minute)).toList();
+  }
+
+  private static List<SafetyRule> rules(Event event) {
+    String name = event.rules();
+    Profile profile = name == null ? Profile.strictest() : Profile.read(name);
+    return List.of(
+        new CookedThrough(profile),
+        new Cooling(profile),
+        new LeftOut(profile, event.kitchen()),
+        new KeptHot(profile, event.kitchen()),
+        new DaysKept(profile, event.calendar()));
+  }
+}

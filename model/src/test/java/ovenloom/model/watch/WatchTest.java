@@ -1,0 +1,163 @@
+package ovenloom.model.watch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ovenloom.model.audit.Clock.daysBefore;
+import static ovenloom.model.audit.Dishes.aDish;
+import static ovenloom.model.audit.Events.aSupperOf;
+import static ovenloom.model.audit.Plans.aPlanFor;
+import static ovenloom.model.audit.Runs.aRun;
+import static ovenloom.model.audit.Steps.aStep;
+import static ovenloom.model.audit.Waits.aStay;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import ovenloom.model.audit.Dishes;
+import ovenloom.model.audit.Events;
+import ovenloom.model.audit.Kitchens;
+import ovenloom.model.audit.Plans;
+import ovenloom.model.heat.Kind;
+import ovenloom.model.kitchen.Air;
+import ovenloom.model.kitchen.Availability;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Life;
+import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.StartState;
+import ovenloom.model.watch.Concern.Rule;
+
+/** Each limit at its edge: what is just within passes, what is just beyond does not. */
+class WatchTest {
+
+  private static List<Rule> concerns(Plans plan) {
+    return Watch.over(plan.plan(), Life.of(plan.plan(), 1)).stream().map(Concern::rule).toList();
+  }
+
+  private static Dishes soup() {
+    return aDish("soup").kind(Kind.LIQUID, Length.mm(20))
+        .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot"));
+  }
+
+  /** FDA Food Code 2017, 3-501.17: seven days, the day of preparation being the first: made on 4 October, eaten by the 10th. */
+  @ParameterizedTest
+  @CsvSource({"6, false", "7, true"})
+  void what_is_made_on_day_one_is_eaten_by_day_seven(int daysBefore, boolean tooLong) {
+    Events supper = aSupperOf(soup().arrives(Arrives.COLD)).rules("us-service").from(daysBefore(9, "8:00"));
+    Plans plan = aPlanFor(supper)
+        .with(aRun("soup", "simmer", daysBefore(daysBefore, "12:00"), 30).burners("large"))
+        .with(aStay("soup", "simmer", daysBefore(daysBefore, "12:30")).shelf("19:00", "fridge", "top"));
+
+    assertThat(concerns(plan).contains(Rule.DAYS)).isEqualTo(tooLong);
+  }
+
+  /** FSIS: two hours between 40 and 140 F. Minced, it is left out from the first step on. */
+  @ParameterizedTest
+  @CsvSource({"17:10, false", "17:09, true"})
+  void raw_food_is_left_out_for_two_hours_in_all_and_no_minute_longer(String from, boolean tooLong) {
+    Events supper = aSupperOf(aDish("tartare").tags("raw meat")
+        .kind(Kind.CASSEROLE, Length.mm(30))
+        .step(aStep("mince").takes(10).in("bowl"))).rules("us-home");
+    String until = from.equals("17:10") ? "17:20" : "17:19";
+    Plans plan = aPlanFor(supper)
+        .with(aRun("tartare", "mince", from, 10))
+        .with(aStay("tartare", "mince", until).counter("19:00"));
+
+    assertThat(concerns(plan).contains(Rule.LEFT_OUT)).isEqualTo(tooLong);
+  }
+
+  /** FSIS: 140 F, FDA 135 F: a hot place at 58 C will do for the one and not for the other. */
+  @ParameterizedTest
+  @CsvSource({"us-service, 58, false", "us-home, 58, true", "us-service, 55, true", "uk, 64, false",
+      "uk, 62, true"})
+  void what_is_kept_hot_is_kept_hot_enough(String rules, int holds, boolean tooCool) {
+    Store cabinet = new Store("hot box", Store.Kind.HOT, Temperature.celsius(holds), Air.STILL,
+        List.of(Kitchens.aShelf("only")), Availability.ALWAYS);
+    Events supper = aSupperOf(soup()).in(Kitchens.aHomeKitchen().with(cabinet)).rules(rules);
+    Plans plan = aPlanFor(supper)
+        .with(aRun("soup", "simmer", "10:00", 30).burners("large"))
+        .with(aStay("soup", "simmer", "10:30").shelf("19:00", "hot box", "only"));
+
+    assertThat(concerns(plan).contains(Rule.KEPT_HOT)).isEqualTo(tooCool);
+  }
+
+  /** FDA Food Code 2017, 3-401.11(A)(3): poultry to 165 F, which is 73.9 C. */
+  @ParameterizedTest
+  @CsvSource({"74, false", "73, true"})
+  void poultry_gets_as_hot_as_it_must(int core, boolean tooCool) {
+    Events supper = aSupperOf(aDish("thighs").tags("raw poultry")
+        .kind(Kind.LIQUID, Length.mm(20))
+        .step(aStep("poach").takes(30).burner(BurnerSize.SMALL, core).starts(StartState.CHILLED).in("pot")))
+        .rules("us-service");
+    Plans plan = aPlanFor(supper).with(aRun("thighs", "poach", "18:30", 30).burners("large"));
+
+    assertThat(concerns(plan)).isEqualTo(tooCool ? List.of(Rule.COOKED) : List.of());
+  }
+
+  /** FDA Food Code 2017, 3-403.11(A): what was cooled is heated again to 165 F, though it was boiled before. */
+  @ParameterizedTest
+  @CsvSource({"74, false", "70, true"})
+  void what_was_cooled_gets_as_hot_again(int core, boolean tooCool) {
+    Events supper = aSupperOf(soup().step(aStep("warm").takes(15).burner(BurnerSize.SMALL, core)))
+        .rules("us-service");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("soup", "simmer", daysBefore(1, "12:00"), 30).burners("large"))
+        .with(aStay("soup", "simmer", daysBefore(1, "12:30")).shelf("18:45", "fridge", "top"))
+        .with(aRun("soup", "warm", "18:45", 15).burners("large"));
+
+    assertThat(concerns(plan).contains(Rule.COOKED)).isEqualTo(tooCool);
+  }
+
+  /** Roberts and others, Food Protection Trends 33(1), 2013: two inches in a walk-in freezer pass, in a fridge they do not. */
+  @ParameterizedTest
+  @CsvSource({"51, -18, MOVING, false", "76, -18, MOVING, true", "51, 3, STILL, true"})
+  void what_cools_for_later_cools_in_two_hours_and_six_in_all(int deep, int holds, Air air, boolean tooSlow) {
+    Store cold = new Store("cold", Store.Kind.FRIDGE, Temperature.celsius(holds), air,
+        List.of(Kitchens.aShelf("only")), Availability.ALWAYS);
+    Events supper = aSupperOf(aDish("chili").kind(Kind.LIQUID, Length.mm(deep))
+        .arrives(Arrives.COLD)
+        .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot")))
+        .in(Kitchens.aHomeKitchen().with(cold))
+        .rules("us-service");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("chili", "simmer", "9:00", 30).burners("large"))
+        .with(aStay("chili", "simmer", "9:30").shelf("19:00", "cold", "only"));
+
+    assertThat(concerns(plan).contains(Rule.COOLED)).isEqualTo(tooSlow);
+  }
+
+  @Test
+  void what_is_eaten_before_the_time_is_over_need_not_cool() {
+    Events supper = aSupperOf(soup()).rules("us-service");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("soup", "simmer", "17:30", 30).burners("large"))
+        .with(aStay("soup", "simmer", "18:00").counter("19:00"));
+
+    assertThat(concerns(plan)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"not tcs, false", "tcs, true"})
+  void a_tag_says_what_must_be_kept_cold(String tag, boolean perishable) {
+    Events supper = aSupperOf(aDish("nuts").tags(tag).step(aStep("toss").takes(10).in("bowl")))
+        .rules("us-home");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("nuts", "toss", "9:00", 10))
+        .with(aStay("nuts", "toss", "9:10").counter("19:00"));
+
+    assertThat(concerns(plan)).isEqualTo(perishable ? List.of(Rule.LEFT_OUT) : List.of());
+  }
+
+  @Test
+  void bread_may_be_left_out() {
+    Events supper = aSupperOf(aDish("bread").kind(Kind.BREAD, Length.mm(80))
+        .step(aStep("bake").takes(40).bake(220).in("dish"))).in(Kitchens.aHomeKitchen());
+    Plans plan = aPlanFor(supper)
+        .with(aRun("bread", "bake", "9:00", 40).oven("oven", 220).racks(0))
+        .with(aStay("bread", "bake", "9:40").counter("19:00"));
+
+    assertThat(concerns(plan)).isEmpty();
+  }
+}
