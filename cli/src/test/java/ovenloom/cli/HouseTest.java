@@ -49,6 +49,7 @@ class HouseTest {
           "ovenloom.model.menu..",
           "ovenloom.model.plan..",
           "ovenloom.model.heat..",
+          "ovenloom.model.life..",
           "ovenloom.model.safety.."))));
 
   @ArchTest

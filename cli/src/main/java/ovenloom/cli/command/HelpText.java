@@ -21,7 +21,7 @@ final class HelpText extends Help {
   private static final int WIDEST = 110;
 
   private static final String CAUTION = """
-      A plan is arithmetic: it has tasted nothing and measured nothing. Food temperatures are predicted, and no plan is chosen by \
+      A plan is arithmetic: it has tasted nothing and measured nothing. Food temperatures are predicted, and no plan is refused by \
       them yet. Check food with a probe thermometer. Local food codes and licensed practice come first. How long food keeps is \
       what the file says. Ask your guests about allergens. Mind hot surfaces.""";
 

@@ -14,7 +14,7 @@ record HowGood(Plan plan, Page page) {
   private static final int SUM = 16;
 
   private static final String CAUTION = """
-      This sheet says when, not whether it is done: temperatures are predicted, and no plan is chosen by them yet. Check \
+      This sheet says when, not whether it is done: temperatures are predicted, and no plan is refused by them yet. Check \
       with a probe thermometer. Local food codes and licensed practice come first. Mind hot surfaces, and ask your guests \
       about allergens.""";
 
@@ -36,8 +36,8 @@ record HowGood(Plan plan, Page page) {
         .filter(each -> each.getValue() > 0)
         .map(each -> each.getKey() + " " + grouped(each.getValue()))
         .toList();
-    String why = dishes.isEmpty() ? "no hot dish waits longer than 10 min for the table."
-        : "portions times minutes that hot dishes wait for the table beyond 10 min: "
+    String why = dishes.isEmpty() ? "no hot dish has cooled below 60 C, no warm one below 40 C."
+        : "portions times tenths of a degree that dishes have cooled too far: "
             + String.join(", ", dishes) + ".";
     row("At the table", grouped(score.atTheTableInAll()), why);
   }

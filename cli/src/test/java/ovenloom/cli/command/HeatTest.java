@@ -23,7 +23,7 @@ class HeatTest {
 
     assertThat(typed.code()).isZero();
     assertThat(typed.out()).startsWith("Leek soup")
-        .contains("21 to 95", "Simmer: burner.", "no thermometer")
+        .contains("21 to 95", "Simmer: burner.", "probe the thickest part")
         .doesNotContain("NaN");
   }
 

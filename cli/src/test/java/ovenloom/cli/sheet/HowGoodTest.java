@@ -39,10 +39,10 @@ class HowGoodTest {
   void dishes_that_wait_for_the_table_are_named_with_what_they_lose() {
     assertThat(goodness(Map.of("Lamb", 1240L, "Beans", 60L, "Bread", 0L), Map.of()))
         .contains(
-            "At the table | 1,300 | portions times minutes that hot dishes wait for the table beyond 10 min:"
+            "At the table | 1,300 | portions times tenths of a degree that dishes have cooled too far:"
                 + " Beans 60, Lamb 1,240.");
     assertThat(goodness(Map.of(), Map.of()))
-        .contains("At the table | 0 | no hot dish waits longer than 10 min for the table.");
+        .contains("At the table | 0 | no hot dish has cooled below 60 C, no warm one below 40 C.");
   }
 
   @Test

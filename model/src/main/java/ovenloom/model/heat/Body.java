@@ -7,10 +7,18 @@ package ovenloom.model.heat;
  */
 public record Body(Shape shape, double half, Material material) {
 
+  private static final double SECONDS_A_MINUTE = 60;
+
   public Body {
     if (!(half > 0)) {
       throw new IllegalArgumentException("the way to the middle, " + half + " m, is not above 0");
     }
+  }
+
+  /** By which share of what is left a difference to its surroundings shrinks, for each minute; the first ones are not so. */
+  public double coolingRate(double coefficient) {
+    double lambda = new Conduction(shape, biot(coefficient)).slowest();
+    return lambda * lambda * material.diffusivity() / (half * half) * SECONDS_A_MINUTE;
   }
 
   /** Its Biot number for a heat transfer coefficient, W/(m2 K). */

@@ -25,7 +25,7 @@ import ovenloom.model.plan.Where;
 record Places(Kitchen kitchen, Card card, double draught) {
 
   /** Room air, moving by itself, and what is radiated, W/(m2 K): 8 to 12. An engineering estimate. */
-  private static final double ON_THE_COUNTER = 10;
+  static final double ON_THE_COUNTER = 10;
 
   /** An oven at hold or cooling, W/(m2 K). Free gas: 2 to 25. */
   private static final double IN_AN_IDLE_OVEN = 12;

@@ -26,7 +26,7 @@ final class Trial implements Price {
 
   private static final long A_POINT = 100_000;
   private static final long A_MINUTE_SHORT = 40 * A_POINT;
-  private static final long A_MINUTE_COOLING = 5 * A_POINT;
+  private static final long A_TENTH_COOLER = A_POINT;
 
   /** What each break costs that only the judge finds. */
   private static final long A_BREAK = 30;
@@ -155,7 +155,7 @@ final class Trial implements Price {
 
   static long cost(Score score) {
     return score.breaks() * A_MINUTE_SHORT
-        + score.atTheTableInAll() * A_MINUTE_COOLING
+        + score.atTheTableInAll() * A_TENTH_COOLER
         + score.wishes() * A_POINT
         + score.early();
   }

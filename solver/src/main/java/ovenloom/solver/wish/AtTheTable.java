@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
-import ovenloom.model.menu.Arrives;
+import ovenloom.model.life.Warmness;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -15,14 +15,11 @@ import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.Runs;
 import ovenloom.solver.place.WaitPart;
 
-/** Hot dishes come to the table soon after they leave the heat. */
+/** Hot and warm dishes come to the table before they have cooled below what they are to be. */
 final class AtTheTable {
 
-  /** Minutes that cost nothing. */
-  private static final int STILL_HOT = 10;
-
   /**
-   * One batch of a hot dish.
+   * One batch of a hot or warm dish.
    *
    * @param ways one for each step of it on an oven or burner, in the order of the work
    * @param serving its steps at the pass
@@ -43,13 +40,15 @@ final class AtTheTable {
   }
 
   private final Runs runs;
+  private final Warmness warmness;
   private final List<HotBatch> batches = new ArrayList<>();
   private final Map<Integer, List<Integer>> waitsOf = new HashMap<>();
 
   AtTheTable(Runs runs) {
     this.runs = runs;
+    warmness = new Warmness(runs.work());
     for (Dish dish : runs.event().dishes()) {
-      for (int batch = 1; dish.food() && dish.arrives() == Arrives.HOT && batch <= dish.batches(); batch++) {
+      for (int batch = 1; Warmness.isWarm(dish) && batch <= dish.batches(); batch++) {
         batches.add(hotBatch(dish, batch));
       }
     }
@@ -103,15 +102,15 @@ final class AtTheTable {
   Map<String, Long> of(Draft draft) {
     Map<String, Long> lost = new TreeMap<>();
     for (HotBatch batch : batches) {
-      long minutes = Math.max(0, minutes(draft, batch) - STILL_HOT);
-      if (minutes > 0) {
-        lost.merge(batch.dish().name(), minutes * batch.dish().portionsInABatch(), Long::sum);
+      long tenths = tenthsShort(draft, batch);
+      if (tenths > 0) {
+        lost.merge(batch.dish().name(), tenths * batch.dish().portionsInABatch(), Long::sum);
       }
     }
     return lost;
   }
 
-  private long minutes(Draft draft, HotBatch batch) {
+  private long tenthsShort(Draft draft, HotBatch batch) {
     @Nullable
     Way last = null;
     for (Way way : batch.ways()) {
@@ -122,6 +121,10 @@ final class AtTheTable {
     if (last == null) {
       return 0;
     }
+    return warmness.tenthsShort(last.from(), minutes(draft, batch, last));
+  }
+
+  private long minutes(Draft draft, HotBatch batch, Way last) {
     int served = served(draft, batch);
     long minutes = (long) served - end(draft, last.from()) - last.minutes();
     for (int i = 0; i < last.steps().size(); i++) {

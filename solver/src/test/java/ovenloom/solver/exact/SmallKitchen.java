@@ -13,6 +13,9 @@ import ovenloom.model.menu.Event;
 /** A supper of two to four dishes in a small kitchen, where everything is a little short, as a person would write it. */
 final class SmallKitchen {
 
+  /** So thin that a few minutes out of the oven tell. */
+  private static final String THIN = "    thick: 4 mm";
+
   private static final int STEPS = 8;
   private static final long NEXT = 1000;
 
@@ -113,7 +116,7 @@ final class SmallKitchen {
   }
 
   private void dish(String name) {
-    line("  - dish: " + name, "    arrives: " + one("hot", "hot", "warm", "cold"),
+    line("  - dish: " + name, THIN, "    arrives: " + one("hot", "hot", "warm", "cold"),
         "    tags: [" + one("fish", "pastry", "green") + "]", "    steps:");
     int left = STEPS - steps;
     switch (random.nextInt(left < 3 ? 2 : 6)) {
@@ -181,7 +184,7 @@ final class SmallKitchen {
       step("do: carve, takes: 5 min, hands: throughout" + one("", ", skill: carving")
           + (served ? ", serve: yes" : ""));
     } else if (steps < STEPS) {
-      line("  - dish: gravy of " + name, "    arrives: hot", "    steps:");
+      line("  - dish: gravy of " + name, THIN, "    arrives: hot", "    steps:");
       step("do: stir, takes: 8 min, hands: throughout, burner: small, in: pot, uses: {" + name
           + "/roast: {most: 45 min}}, keeps: {burner: 30 min}");
     }

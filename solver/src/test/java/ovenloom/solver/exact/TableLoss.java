@@ -8,8 +8,9 @@ import com.google.ortools.sat.Literal;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
-import ovenloom.model.menu.Arrives;
+import ovenloom.model.life.Warmness;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -17,19 +18,19 @@ import ovenloom.model.menu.Dish;
 /** What hot dishes lose from their last heat to the table, where less is better. */
 final class TableLoss {
 
-  private static final int FREE = 10;
-
   private final Cp cp;
   private final Steps steps;
   private final Waits waits;
+  private final Warmness warmness;
   private final Map<String, LinearArgument> byDish = new TreeMap<>();
 
   TableLoss(Cp cp, Steps steps, Waits waits) {
     this.cp = cp;
     this.steps = steps;
     this.waits = waits;
+    warmness = new Warmness(steps.work());
     for (Dish dish : steps.event().dishes()) {
-      if (dish.food() && dish.arrives() == Arrives.HOT) {
+      if (Warmness.isWarm(dish)) {
         LinearExprBuilder lost = LinearExpr.newBuilder();
         for (int batch = 1; batch <= dish.batches(); batch++) {
           lost.addTerm(lost(dish, batch), dish.portionsInABatch());
@@ -61,8 +62,7 @@ final class TableLoss {
     LinearArgument served = served(dish, batch, ours);
     LinearExprBuilder minutes = LinearExpr.newBuilder()
         .add(served)
-        .addTerm(steps.end(last.index()), -1)
-        .add(-FREE);
+        .addTerm(steps.end(last.index()), -1);
     BatchStep step = last;
     while (step != null) {
       BatchStep next = next(step, ours);
@@ -70,8 +70,14 @@ final class TableLoss {
       minutes.add(next == null ? 0 : -next.minutes());
       step = next;
     }
-    IntVar lost = cp.number(0, cp.to() - cp.from(), "lost by " + dish.name());
-    cp.atMost(minutes, lost);
+    int most = cp.to() - cp.from();
+    IntVar waited = cp.number(0, most, "waited by " + dish.name());
+    cp.atMost(minutes, waited);
+    long[] tenths = LongStream.rangeClosed(0, most)
+        .map(each -> warmness.tenthsShort(last.index(), each))
+        .toArray();
+    IntVar lost = cp.number(0, tenths[most], "lost by " + dish.name());
+    cp.model().addElement(waited, tenths, lost);
     return lost;
   }
 

@@ -128,6 +128,10 @@ public final class Decoded {
     return FairCopy.of(draft, List.of(), new Scorer(runs).of(draft));
   }
 
+  public Event event() {
+    return event;
+  }
+
   /** What the audit finds. */
   public List<Break> breaks() {
     return Audit.of(event, plan());

@@ -8,84 +8,107 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ovenloom.model.life.Warmness;
+import ovenloom.model.menu.Work;
 import ovenloom.solver.supper.Decoded;
 
-/** A hot dish loses a point a portion for each minute beyond ten that nothing keeps it hot. */
+/** A hot dish loses a point a portion for each tenth of a kelvin below 60 C; what is made here is 2 mm thin, so that every minute tells. */
 class AtTheTableTest {
 
   @TempDir
   private Path folder;
 
-  @ParameterizedTest(name = "{0} minutes on the counter cost four portions {1}")
-  @CsvSource({"0, 0", "10, 0", "11, 4", "30, 80"})
-  void the_tenth_minute_out_of_the_oven_is_free_and_the_eleventh_is_not(int minutes, long points)
+  @ParameterizedTest(name = "{0} minutes on the counter")
+  @CsvSource({"0, 0", "3, 0", "4, 4", "11, 4", "30, 4"})
+  void what_is_left_on_the_counter_costs_each_of_four_portions_what_it_has_cooled(int minutes, int portions)
       throws IOException {
     Decoded supper = WishedFor
         .supper(folder,
             """
-                  - {dish: Gratin, steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: tray, keeps: {counter: 1 h}}]}
+                  - {dish: Gratin, thick: 2 mm, steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: tray, keeps: {counter: 1 h}}]}
                 """)
         .earlier("Gratin/bake", minutes);
 
-    assertThat(supper.score().atTheTableInAll()).isEqualTo(points);
+    long tenths = tenths(supper, "bake", minutes);
+    assertThat(supper.score().atTheTableInAll()).isEqualTo(portions * tenths);
+    assertThat(tenths > 0).isEqualTo(portions > 0);
+  }
+
+  private static long tenths(Decoded supper, String step, int minutes) {
+    Work work = Work.of(supper.event());
+    int index = work.steps()
+        .stream()
+        .filter(each -> each.step().name().equals(step))
+        .findFirst()
+        .orElseThrow()
+        .index();
+    return new Warmness(work).tenthsShort(index, minutes);
   }
 
   @Test
-  void a_dish_that_arrives_warm_may_cool() throws IOException {
+  void a_dish_that_arrives_warm_may_cool_for_longer() throws IOException {
     Decoded supper = WishedFor.supper(folder, """
           - dish: Gratin
+            thick: 2 mm
             arrives: warm
             steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: tray, keeps: {counter: 1 h}}]
-        """).earlier("Gratin/bake", 30);
+        """).earlier("Gratin/bake", 7);
 
     assertThat(supper.score().atTheTableInAll()).isZero();
   }
 
-  /** 25 minutes from the oven to the table, less the 20 written for the rest, are 5. */
+  /** 23 minutes from the oven to the table, less the 20 written for the rest, are 3. */
   @Test
   void a_rest_its_recipe_asks_for_costs_nothing() throws IOException {
     Decoded supper = WishedFor.supper(folder, """
           - dish: Roast
+            thick: 2 mm
             steps:
               - {do: roast, takes: 60 min, bake: {at: 180 C}, in: tray}
               - {do: rest, takes: 20 min, keeps: {counter: 1 h}}
-        """).earlier("Roast/rest", 5);
+        """).earlier("Roast/rest", 3);
 
     assertThat(supper.score().atTheTableInAll()).isZero();
   }
 
-  /** 31 minutes, less 20 for the rest and 10 for nothing, are 1; four portions. */
+  /** 31 minutes, less 20 for the rest, are 11; four portions. */
   @Test
   void what_a_rest_runs_over_its_recipe_counts() throws IOException {
     Decoded supper = WishedFor.supper(folder, """
           - dish: Roast
+            thick: 2 mm
             steps:
               - {do: roast, takes: 60 min, bake: {at: 180 C}, in: tray}
               - {do: rest, takes: 20 min, up to: 40 min}
         """).earlier("Roast/roast", 11);
 
     assertThat(supper.told().when("Roast/rest")).containsExactly("18:29-19:00");
-    assertThat(supper.score().atTheTableInAll()).isEqualTo(4);
+    assertThat(supper.score().atTheTableInAll()).isEqualTo(4 * tenths(supper, "roast", 11)).isPositive();
   }
 
   @ParameterizedTest(name = "kept on the {0}")
-  @CsvSource({"cabinet, 0", "burner, 0", "counter, 80"})
+  @CsvSource({"cabinet, 0", "burner, 0", "counter, 4"})
   void a_hot_cabinet_and_a_burner_turned_low_keep_a_pot_hot_and_the_counter_does_not(String place,
-      long points)
+      int portions)
       throws IOException {
-    Decoded supper = WishedFor.supper(folder, """
-          - {dish: Stew, steps: [{do: simmer, takes: 60 min, burner: small, in: pot, keeps: {%s: 1 h}}]}
-        """.formatted(place)).earlier("Stew/simmer", 30);
+    Decoded supper = WishedFor
+        .supper(folder,
+            """
+                  - {dish: Stew, thick: 2 mm, steps: [{do: simmer, takes: 60 min, burner: small, in: pot, keeps: {%s: 1 h}}]}
+                """
+                .formatted(place))
+        .earlier("Stew/simmer", 30);
 
     assertThat(supper.told().waits("Stew/simmer")).singleElement().asString().endsWith(" 18:30-19:00");
-    assertThat(supper.score().atTheTableInAll()).isEqualTo(points);
+    assertThat(supper.score().atTheTableInAll()).isEqualTo(portions * tenths(supper, "simmer", 30));
   }
 
-  /** The pot comes off at 19:00; the second two plates begin at 19:15, 5 beyond the free ten. */
+  /** The pot comes off at 19:00; the second two plates begin at 19:15. */
   @Test
   void the_second_plates_of_one_pot_have_cooled_for_longer_than_the_first() throws IOException {
     Decoded supper = WishedFor.supper(folder, """
           - dish: Stew
+            thick: 2 mm
             portions: 2
             steps:
               - {do: simmer, once: yes, takes: 60 min, burner: small, in: pot, keeps: {counter: 1 h}}
@@ -93,14 +116,15 @@ class AtTheTableTest {
         """);
 
     assertThat(supper.told().when("Stew/plate")).containsExactly("19:00-19:15", "19:15-19:30");
-    assertThat(supper.score().atTheTableInAll()).isEqualTo(5 * 2);
+    assertThat(supper.score().atTheTableInAll()).isEqualTo(2 * tenths(supper, "simmer", 15)).isPositive();
   }
 
-  /** From the sauce 30 minutes, less 5 to plate and 10 for nothing; from the roast 20 less for its rest. */
+  /** From the sauce 30 minutes, less 5 to plate; from the roast 20 less for its rest. */
   @Test
   void of_two_that_come_off_the_heat_together_the_later_in_the_recipe_counts() throws IOException {
     Decoded supper = WishedFor.supper(folder, """
           - dish: Roast
+            thick: 2 mm
             steps:
               - {do: roast, takes: 60 min, bake: {at: 180 C}, in: tray}
               - {do: sauce, after: nothing, takes: 20 min, burner: small, in: pot, keeps: {counter: 1 h}}
@@ -110,6 +134,6 @@ class AtTheTableTest {
 
     assertThat(supper.told().when("Roast/sauce")).containsExactly("18:10-18:30");
     assertThat(supper.told().when("Roast/roast")).containsExactly("17:30-18:30");
-    assertThat(supper.score().atTheTableInAll()).isEqualTo(15 * 4);
+    assertThat(supper.score().atTheTableInAll()).isEqualTo(4 * tenths(supper, "sauce", 25)).isPositive();
   }
 }

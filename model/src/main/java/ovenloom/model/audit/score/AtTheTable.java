@@ -4,8 +4,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Warmness;
 import ovenloom.model.measure.Stretch;
-import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -14,11 +14,8 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Stay;
 import ovenloom.model.plan.Where;
 
-/** What a hot dish loses on its way from the last heat to the table: minutes nobody needed and nothing kept it hot. */
+/** By how much dishes cool below what they are to be, in minutes nobody needed and nothing kept them hot. */
 final class AtTheTable {
-
-  /** Minutes of each batch that count for nothing. */
-  private static final int FREE = 10;
 
   private final Ledger plan;
   private final Dish dish;
@@ -30,29 +27,32 @@ final class AtTheTable {
     this.batch = batch;
   }
 
-  /** By the name of every hot dish. */
+  /** By the name of every hot or warm dish: portions times tenths of a kelvin. */
   static Map<String, Long> of(Ledger plan) {
     Map<String, Long> lost = new TreeMap<>();
+    Warmness warmness = new Warmness(plan.work());
     for (Dish dish : plan.event().dishes()) {
-      if (dish.food() && dish.arrives() == Arrives.HOT) {
-        long minutes = 0;
+      if (Warmness.isWarm(dish)) {
+        long tenths = 0;
         for (int batch = 1; batch <= dish.batches(); batch++) {
-          minutes += Math.max(0, new AtTheTable(plan, dish, batch).minutes() - FREE);
+          tenths += new AtTheTable(plan, dish, batch).tenthsShort(warmness);
         }
-        lost.put(dish.name(), minutes * dish.portionsInABatch());
+        lost.put(dish.name(), tenths * dish.portionsInABatch());
       }
     }
     return lost;
   }
 
-  private long minutes() {
-    BatchStep step = lastHeat();
-    Placement run = step == null ? null : plan.run(step);
-    if (step == null || run == null) {
-      return 0;
-    }
+  private long tenthsShort(Warmness warmness) {
+    BatchStep last = lastHeat();
+    Placement run = last == null ? null : plan.run(last);
+    return last == null || run == null ? 0 : warmness.tenthsShort(last.index(), minutes(last, run));
+  }
+
+  private long minutes(BatchStep last, Placement run) {
     int served = served();
     long minutes = (long) served - run.when().to();
+    BatchStep step = last;
     while (step != null) {
       BatchStep next = next(step);
       Placement after = next == null ? null : plan.run(next);

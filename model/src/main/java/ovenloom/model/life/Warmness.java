@@ -1,0 +1,58 @@
+package ovenloom.model.life;
+
+import ovenloom.model.heat.Body;
+import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Work;
+
+/**
+ * How far food that has come off its last heat has cooled below what its guests are to have, by the minutes since: what the score
+ * asks, thousands of times a second. Once the first minutes are over the difference to the room shrinks by the same share each
+ * minute (the first term of the series of the heat equation, in still room air); here it does so from the start.
+ */
+public final class Warmness {
+
+  private static final double TENTHS = 10;
+
+  private final double room;
+  private final double[] done;
+  private final double[] wanted;
+  private final double[] rate;
+
+  /** Of all food that arrives hot or warm. */
+  public Warmness(Work work) {
+    int steps = work.steps().size();
+    room = work.event().kitchen().room().inCelsius();
+    done = new double[steps];
+    wanted = new double[steps];
+    rate = new double[steps];
+    Substance substance = new Substance(work);
+    Card card = new Card(work, substance);
+    for (BatchStep step : work.steps()) {
+      if (step.step().cooks() && isWarm(step.dish())) {
+        Body body = substance.body(step);
+        int i = step.index();
+        done[i] = card.done(step);
+        wanted[i] = Math.min(done[i], step.dish().arrives() == Arrives.HOT ? Served.HOT : Served.WARM);
+        rate[i] = body.coolingRate(Places.ON_THE_COUNTER);
+      }
+    }
+  }
+
+  /** Whether it is to arrive hot or warm. */
+  public static boolean isWarm(Dish dish) {
+    return dish.food() && (dish.arrives() == Arrives.HOT || dish.arrives() == Arrives.WARM);
+  }
+
+  /**
+   * Tenths of a kelvin that the food of a step on an oven or burner is short of 60 C if it is to be hot, of 40 C if warm, and of
+   * what it was done at where that is less.
+   *
+   * @param minutes since it came off the heat that nothing kept it warm and nobody needed; none below 0
+   */
+  public int tenthsShort(int step, long minutes) {
+    double now = room + (done[step] - room) * StrictMath.exp(-rate[step] * Math.max(0, minutes));
+    return (int) Math.round(Math.max(0, wanted[step] - now) * TENTHS);
+  }
+}
