@@ -48,7 +48,7 @@ class CtrlCIT {
     var code = stopped(program, press(program));
 
     assertThat(code).isZero();
-    assertThat(folder.resolve("out")).content().startsWith("Soup for four\n").endsWith("about allergens.\n");
+    assertThat(folder.resolve("out")).content().startsWith("Soup for four\n").endsWith("allergens.\n");
     assertThat(folder.resolve("err")).isEmptyFile();
     assertThat(Files.readString(plan)).startsWith("{").endsWith("}\n");
   }
