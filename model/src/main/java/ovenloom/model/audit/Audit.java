@@ -16,6 +16,7 @@ public final class Audit {
       new Links(),
       new Stays(),
       new Keeping(),
+      new DaysKept(),
       new CleanVessels(),
       new SetPoints(),
       new OneDial(),

@@ -74,6 +74,11 @@ public record Profile(
     out = List.copyOf(out);
   }
 
+  /** The one an event names; the strictest of each where it names none. */
+  public static Profile of(@Nullable String name) {
+    return name == null ? strictest() : read(name);
+  }
+
   /**
    * One of those in the house.
    *

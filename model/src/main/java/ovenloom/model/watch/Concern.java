@@ -21,8 +21,7 @@ public record Concern(Rule rule, BatchStep step, int minute, String what, Source
     COOKED,
     COOLED,
     LEFT_OUT,
-    KEPT_HOT,
-    DAYS
+    KEPT_HOT
   }
 
   /** Whether both say the same of a dish, of other batches or ways of it. */

@@ -16,7 +16,7 @@ record Cooling(Profile profile) implements SafetyRule {
   public List<Concern> check(Track track) {
     List<Concern> all = new ArrayList<>();
     for (Stretch span : Spans.afterCooking(track)) {
-      if (span.from() >= Perishable.from(track)) {
+      if (span.from() >= Since.perishable(track)) {
         double[] warmest = track.warmest(span.from(), span.to());
         profile.cool().forEach(limit -> check(track, span, warmest, limit, all));
       }

@@ -19,7 +19,7 @@ record KeptHot(Profile profile, Kitchen kitchen) implements SafetyRule {
     for (Leg leg : track.legs()) {
       Store store = kitchen.store(leg.where());
       boolean hot = store != null && store.kind() == Store.Kind.HOT;
-      if (hot && leg.waits() && leg.when().from() >= Perishable.from(track)) {
+      if (hot && leg.waits() && leg.when().from() >= Since.perishable(track)) {
         profile.hot().forEach(limit -> check(leg, limit, all));
       }
     }

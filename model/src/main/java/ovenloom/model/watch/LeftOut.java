@@ -24,7 +24,7 @@ record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
       int most = hot ? limit.then() : limit.minutes();
       int spent = 0;
       int over = 0;
-      for (int minute = Perishable.from(track); minute < track.to(); minute++) {
+      for (int minute = Since.perishable(track); minute < track.to(); minute++) {
         spent += isLeftOut(track, minute, limit) ? 1 : 0;
         over = spent == most + 1 && over == 0 ? minute : over;
       }

@@ -27,13 +27,11 @@ public final class Watch {
   }
 
   private static List<SafetyRule> rules(Event event) {
-    String name = event.rules();
-    Profile profile = name == null ? Profile.strictest() : Profile.read(name);
+    Profile profile = Profile.of(event.rules());
     return List.of(
         new CookedThrough(profile),
         new Cooling(profile),
         new LeftOut(profile, event.kitchen()),
-        new KeptHot(profile, event.kitchen()),
-        new DaysKept(profile, event.calendar()));
+        new KeptHot(profile, event.kitchen()));
   }
 }

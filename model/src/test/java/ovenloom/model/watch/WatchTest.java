@@ -41,18 +41,6 @@ class WatchTest {
         .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot"));
   }
 
-  /** FDA Food Code 2017, 3-501.17: seven days, the day of preparation being the first: made on 4 October, eaten by the 10th. */
-  @ParameterizedTest
-  @CsvSource({"6, false", "7, true"})
-  void what_is_made_on_day_one_is_eaten_by_day_seven(int daysBefore, boolean tooLong) {
-    Events supper = aSupperOf(soup().arrives(Arrives.COLD)).rules("us-service").from(daysBefore(9, "8:00"));
-    Plans plan = aPlanFor(supper)
-        .with(aRun("soup", "simmer", daysBefore(daysBefore, "12:00"), 30).burners("large"))
-        .with(aStay("soup", "simmer", daysBefore(daysBefore, "12:30")).shelf("19:00", "fridge", "top"));
-
-    assertThat(concerns(plan).contains(Rule.DAYS)).isEqualTo(tooLong);
-  }
-
   /** FSIS: two hours between 40 and 140 F. Minced, it is left out from the first step on. */
   @ParameterizedTest
   @CsvSource({"17:10, false", "17:09, true"})

@@ -134,7 +134,8 @@ final class Fitting {
     int i = run.index();
     int was = draft.start[i];
     int start = Math.max(from, draft.end[i] - run.most());
-    boolean sooner = start < was && start >= floor.from && floor.crew.there().openAt(start);
+    boolean sooner = start < was && start >= Math.max(floor.from, run.notBefore())
+        && floor.crew.there().openAt(start);
     if (sooner && claims.takeSooner(run, start)) {
       draft.start[i] = start;
     }

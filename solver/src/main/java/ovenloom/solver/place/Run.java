@@ -15,6 +15,7 @@ import ovenloom.model.plan.HandsOn;
  * @param units the steps it does, batch by batch
  * @param minutes booked unless the planner stretches it
  * @param most minutes that may be booked
+ * @param notBefore the first minute it may begin in
  * @param due when its food must be at the table; when it may begin, for one that serves
  * @param endOfService of its dish
  * @param pieces its vessels, batch by batch
@@ -27,6 +28,7 @@ public record Run(
     List<BatchStep> units,
     int minutes,
     int most,
+    int notBefore,
     int due,
     int endOfService,
     List<Piece> pieces,

@@ -30,6 +30,7 @@ final class RunsMaker {
   private final List<List<BatchStep>> groups = new ArrayList<>();
   private final int[] runOf;
   private final RawFood raw;
+  private final MadeOn madeOn;
   private final IntUnaryOperator together;
 
   RunsMaker(Event event, IntUnaryOperator together) {
@@ -38,6 +39,7 @@ final class RunsMaker {
     work = Work.of(event);
     runOf = new int[work.steps().size()];
     raw = new RawFood(work);
+    madeOn = new MadeOn(work);
     group();
   }
 
@@ -76,6 +78,7 @@ final class RunsMaker {
         units,
         first.minutes(),
         first.mostMinutes(),
+        units.stream().mapToInt(unit -> madeOn.notBefore(unit.index())).max().orElse(MadeOn.ANY_DAY),
         due,
         event.endOfService(first.dish()),
         piecesOf(units),

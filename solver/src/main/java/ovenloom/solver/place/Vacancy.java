@@ -53,7 +53,7 @@ final class Vacancy {
       if (request.choice() != null && start >= floor.from) {
         start = inOven(request, start);
       }
-      if (start < floor.from) {
+      if (start < Math.max(floor.from, run.notBefore())) {
         return Timeline.NONE;
       }
     }

@@ -11,7 +11,7 @@ final class ARun {
 
   /** A run of which only the hands count. */
   static Run aRun(int index, HandsNeed... hands) {
-    return new Run(index, List.of(), 30, 30, 600, 600, List.of(), List.of(hands),
+    return new Run(index, List.of(), 30, 30, MadeOn.ANY_DAY, 600, 600, List.of(), List.of(hands),
         new Footing(false, false, false, false, false), 0);
   }
 

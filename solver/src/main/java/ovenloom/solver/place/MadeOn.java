@@ -1,0 +1,102 @@
+package ovenloom.solver.place;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.menu.BatchLink;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Keeps;
+import ovenloom.model.menu.Need;
+import ovenloom.model.menu.StartState;
+import ovenloom.model.menu.Work;
+import ovenloom.model.safety.Perishable;
+import ovenloom.model.safety.Profile;
+
+/** Before which minute a step may not begin, since what it makes would be eaten on too late a day. */
+final class MadeOn {
+
+  /** Any minute. */
+  static final int ANY_DAY = Integer.MIN_VALUE;
+
+  private final Event event;
+  private final Work work;
+  private final OptionalInt days;
+  private final Set<String> freezers;
+  private final boolean[] cooked;
+  private final int[] ifCooked;
+  private final int[] anyway;
+
+  MadeOn(Work work) {
+    this.work = work;
+    event = work.event();
+    days = Profile.of(event.rules()).days().stream().mapToInt(Profile.Days::most).min();
+    freezers = event.kitchen()
+        .stores()
+        .stream()
+        .filter(store -> store.kind() == Store.Kind.FREEZER)
+        .map(Store::name)
+        .collect(Collectors.toSet());
+    int steps = work.steps().size();
+    cooked = new boolean[steps];
+    ifCooked = new int[steps];
+    anyway = new int[steps];
+    Arrays.fill(ifCooked, ANY_DAY);
+    Arrays.fill(anyway, ANY_DAY);
+    if (days.isPresent()) {
+      work.steps().forEach(this::cook);
+      work.steps().reversed().forEach(this::eat);
+    }
+  }
+
+  /** The first minute a step may begin in. */
+  int notBefore(int step) {
+    if (!work.steps().get(step).dish().food()) {
+      return ANY_DAY;
+    }
+    return cooked[step] ? ifCooked[step] : anyway[step];
+  }
+
+  private void cook(BatchStep step) {
+    cooked[step.index()] = step.step().cooks() || Perishable.isFromTheStart(step.dish().tags())
+        || work.into(step.index()).stream().anyMatch(link -> link.carriesFood() && cooked[link.from()]);
+  }
+
+  private void eat(BatchStep step) {
+    int i = step.index();
+    if (mayFreeze(step)) {
+      return;
+    }
+    if (work.goesToTheTable(i)) {
+      Dish dish = step.dish();
+      boolean never = Perishable.isNever(dish.tags(), dish.kind());
+      ifCooked[i] = never ? ANY_DAY : firstMinute(dish);
+      anyway[i] = Perishable.isFromTheStart(dish.tags()) ? ifCooked[i] : ANY_DAY;
+      return;
+    }
+    for (BatchLink link : work.outOf(i)) {
+      if (link.carriesFood()) {
+        ifCooked[i] = Math.max(ifCooked[i], ifCooked[link.to()]);
+        anyway[i] = Math.max(anyway[i], anyway[link.to()]);
+      }
+    }
+  }
+
+  private int firstMinute(Dish dish) {
+    LocalDate eaten = event.calendar().at(event.endOfService(dish)).toLocalDate();
+    return event.calendar().minuteOf(eaten.minusDays(days.orElseThrow() - 1L).atStartOfDay());
+  }
+
+  /** A freezer stops the count of days. */
+  private boolean mayFreeze(BatchStep step) {
+    Keeps keeps = step.step().keeps();
+    Need.OnShelf shelf = step.step().shelf();
+    return step.step().starts() == StartState.FROZEN
+        || (keeps != null && keeps.stores().keySet().stream().anyMatch(freezers::contains))
+        || (shelf != null && shelf.stores().stream().anyMatch(freezers::contains));
+  }
+}
