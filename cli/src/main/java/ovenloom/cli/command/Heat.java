@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -60,18 +61,22 @@ final class Heat implements Callable<Integer> {
       return Complaint.wrong(kit.err(), dish.get().name() + " has no batch " + batch,
           "It is made in " + dish.get().batches() + ".");
     }
-    Track track = Life.of(plan, 1).of(dish.get(), batch);
-    if (track == null) {
-      return Complaint.wrong(kit.err(), dish.get().name() + " begins frozen, or something in it does",
-          "Ice is not reckoned with yet.");
-    }
-    kit.out().print(LifeSheet.of(plan, track, batch, kit.terminal().width(), kit.terminal().colour()));
-    return drawing == null ? Answer.A_PLAN : draw(plan, track, drawing);
+    int printed = new Printer(kit).print(plan, file.toString(), () -> told(plan, dish.get()));
+    Track track = printed == Answer.A_PLAN && drawing != null ? Life.of(plan, 1).of(dish.get(), batch) : null;
+    return track == null ? printed : draw(plan, track, drawing);
   }
 
-  private int draw(Plan plan, Track track, Path path) {
+  private String told(Plan plan, Dish dish) {
+    Track track = Life.of(plan, 1).of(dish, batch);
+    return track == null
+        ? Harmless.text(
+            dish.name() + " is not followed: it is or was frozen, or something in it, or goes nowhere.\n")
+        : LifeSheet.of(plan, track, dish, batch, kit.terminal().width(), kit.terminal().colour());
+  }
+
+  private int draw(Plan plan, Track track, @Nullable Path path) {
     try {
-      Files.writeString(path, LifeDrawing.of(plan, track));
+      Files.writeString(Objects.requireNonNull(path), LifeDrawing.of(plan, track));
       return Answer.A_PLAN;
     } catch (IOException trouble) {
       return Complaint.wrong(kit.err(), "cannot write " + path);

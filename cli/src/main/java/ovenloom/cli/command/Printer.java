@@ -1,6 +1,7 @@
 package ovenloom.cli.command;
 
 import java.util.List;
+import java.util.function.Supplier;
 import ovenloom.cli.sheet.BreakList;
 import ovenloom.cli.sheet.RunSheet;
 import ovenloom.model.audit.Audit;
@@ -12,9 +13,14 @@ record Printer(Kit kit) {
 
   /** Prints the run sheet; or, of a plan that breaks a rule, which ones. */
   int print(Plan plan, String name) {
+    return print(plan, name, () -> RunSheet.of(plan, kit.terminal().width(), kit.terminal().colour()));
+  }
+
+  /** Prints something else of it. */
+  int print(Plan plan, String name, Supplier<String> words) {
     List<Break> breaks = Audit.of(plan.event(), plan);
     if (breaks.isEmpty()) {
-      kit.out().print(RunSheet.of(plan, kit.terminal().width(), kit.terminal().colour()));
+      kit.out().print(words.get());
       return Answer.A_PLAN;
     }
     kit.err().println("ovenloom: " + Harmless.text(name) + " is no plan: " + BreakList.count(breaks));

@@ -36,7 +36,7 @@ record HowGood(Plan plan, Page page) {
         .filter(each -> each.getValue() > 0)
         .map(each -> each.getKey() + " " + grouped(each.getValue()))
         .toList();
-    String why = dishes.isEmpty() ? "no hot dish has cooled below 60 C, no warm one below 40 C."
+    String why = dishes.isEmpty() ? "no hot or warm dish cools too far between the heat and the table."
         : "portions times tenths of a degree that dishes have cooled too far: "
             + String.join(", ", dishes) + ".";
     row("At the table", grouped(score.atTheTableInAll()), why);

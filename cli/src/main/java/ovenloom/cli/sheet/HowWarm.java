@@ -17,18 +17,24 @@ record HowWarm(Plan plan, Page page) {
   void write() {
     Life life = Life.of(plan, 1);
     List<Served> served = Served.all(plan, life);
+    List<Concern> concerns = Watch.over(plan, life);
     int width = Math.min(WIDEST, Math.min(page.width() / 3,
-        served.stream().mapToInt(each -> Wrapped.length(each.dish().name())).max().orElse(0)));
+        plan.event().dishes().stream().mapToInt(dish -> Wrapped.length(dish.name())).max().orElse(0)));
+    if (!served.isEmpty()) {
+      atTheTable(served, width);
+    }
+    if (!concerns.isEmpty()) {
+      page.blank().underlined("What is not safe as predicted");
+      concerns.forEach(each -> concern(each, width));
+    }
+  }
+
+  private void atTheTable(List<Served> served, int width) {
     page.blank().underlined("How warm it is at the table");
     page.line("Predicted, stirred together, and how far it may be off. A prediction is no thermometer.")
         .blank();
     served.forEach(each -> page
         .row(List.of(new Cell(each.dish().name(), width, true), new Cell(words(each), 0, false))));
-    List<Concern> concerns = Watch.over(plan, life);
-    if (!concerns.isEmpty()) {
-      page.blank().underlined("What is not safe as predicted");
-      concerns.forEach(each -> concern(each, width));
-    }
   }
 
   private String words(Served served) {

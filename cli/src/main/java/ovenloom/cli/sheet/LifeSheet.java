@@ -23,11 +23,11 @@ public final class LifeSheet {
   /**
    * Writes it out.
    *
+   * @param track the way its food goes
    * @param batch from 1
    * @param width of a line, in characters
    */
-  public static String of(Plan plan, Track track, int batch, int width, boolean colour) {
-    Dish dish = track.last().dish();
+  public static String of(Plan plan, Track track, Dish dish, int batch, int width, boolean colour) {
     Page page = new Page(width, colour);
     String which = dish.batches() == 1 ? "" : ", " + Words.batches(List.of(batch)) + " of " + dish.batches();
     page.heading(dish.name() + which).blank();

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
@@ -82,19 +83,22 @@ record DaysKept() implements KitchenRule {
   }
 
   private static boolean isPerishable(Case plan, BatchStep step, BatchStep eaten) {
-    return step.dish().food()
-        && !Perishable.isNever(eaten.dish().tags(), eaten.dish().kind())
-        && (Perishable.isFromTheStart(eaten.dish().tags()) || isOrWasCooked(plan, step));
+    if (!step.dish().food() || Perishable.isNever(eaten.dish().tags())) {
+      return false;
+    }
+    return Perishable.isFromTheStart(eaten.dish().tags())
+        || isOrWas(plan, step, each -> Perishable.isFromTheStart(each.dish().tags()))
+        || (Perishable.isOnceCooked(eaten.dish().kind()) && isOrWas(plan, step, each -> each.step().cooks()));
   }
 
-  /** Whether it is raw animal food, or has been on the heat, in this step or before it. */
-  private static boolean isOrWasCooked(Case plan, BatchStep step) {
-    return step.step().cooks() || Perishable.isFromTheStart(step.dish().tags())
+  /** Whether something is so of a step, or of one that its food comes from. */
+  private static boolean isOrWas(Case plan, BatchStep step, Predicate<BatchStep> what) {
+    return what.test(step)
         || plan.work()
             .into(step.index())
             .stream()
             .filter(BatchLink::carriesFood)
-            .anyMatch(link -> isOrWasCooked(plan, plan.work().steps().get(link.from())));
+            .anyMatch(link -> isOrWas(plan, plan.work().steps().get(link.from()), what));
   }
 
   private static boolean mayFreeze(Case plan, BatchStep step) {

@@ -79,6 +79,11 @@ public final class TemperatureProfile {
     return into.equals(body) ? this : uniform(into, mean());
   }
 
+  /** The same food, taken to be thicker or thinner than it was, each part as warm as before. */
+  public TemperatureProfile stretched(Body into) {
+    return new TemperatureProfile(into, celsius.clone(), surface);
+  }
+
   /** What of the volume is in a layer, times the layers to the power of the sides. */
   private double volume(int layer) {
     return Math.pow(layer + 1.0, body.shape().sides()) - Math.pow(layer, body.shape().sides());

@@ -61,10 +61,17 @@ record Card(Work work, Substance substance) {
    */
   Body body(BatchStep step, Need.Bake bake) {
     Body body = substance.body(step);
-    while (!isDone(step, bake, body, fastest(bake)) && body.half() > THINNEST) {
+    while (canComeTrue(step, bake) && !isDone(step, bake, body, fastest(bake))) {
       body = new Body(body.shape(), body.half() * THINNER, body.material());
     }
     return body;
+  }
+
+  /** Whether any food, however thin, is done in that time at that mark. A roast of eight hours near boiling never is by this law. */
+  boolean canComeTrue(BatchStep step, Need.Bake bake) {
+    Body body = substance.body(step);
+    Body thinnest = new Body(body.shape(), Math.min(body.half(), THINNEST), body.material());
+    return isDone(step, bake, thinnest, fastest(bake));
   }
 
   private static double fastest(Need.Bake bake) {

@@ -1,7 +1,9 @@
 package ovenloom.model.life;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.TemperatureProfile;
+import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.BatchStep;
 
@@ -10,10 +12,12 @@ import ovenloom.model.menu.BatchStep;
  *
  * @param step whose food it is
  * @param where in a few words: {@code oven at 180 C}, {@code fridge}, {@code counter}
+ * @param store the cold or hot place it is on a shelf of; absent elsewhere
  * @param waits whether it is a part of a wait
  * @param food by the minute, from the first to the one that ends it; one more than it has minutes
  */
-public record Leg(BatchStep step, String where, boolean waits, Stretch when, List<TemperatureProfile> food) {
+public record Leg(BatchStep step, String where, @Nullable Store store, boolean waits, Stretch when,
+    List<TemperatureProfile> food) {
 
   public Leg {
     food = List.copyOf(food);
@@ -22,7 +26,17 @@ public record Leg(BatchStep step, String where, boolean waits, Stretch when, Lis
   /** The same, ended at a minute. */
   Leg until(int minute) {
     int to = Math.min(minute, when.to());
-    return new Leg(step, where, waits, new Stretch(when.from(), to), food.subList(0, to - when.from() + 1));
+    return new Leg(step, where, store, waits, new Stretch(when.from(), to),
+        food.subList(0, to - when.from() + 1));
+  }
+
+  /** The first minute in which its mean is below a temperature, C; one after its end if none is. */
+  int freezesAt(double celsius) {
+    int minute = when.from();
+    while (minute <= when.to() && at(minute).mean() >= celsius) {
+      minute++;
+    }
+    return minute;
   }
 
   /** The food at a minute; at the nearest the leg has for one that is outside. */

@@ -2,7 +2,11 @@ package ovenloom.model.life;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
@@ -30,12 +34,19 @@ import ovenloom.model.plan.Stay;
  */
 public final class Life {
 
+  /** Dishes that split and join again and again could go more ways than anyone can count. */
+  private static final int MOST_WAYS = 24;
+
+  /** Of water with something in it, C. */
+  private static final double FREEZING = -1;
+
   private final Plan plan;
   private final Work work;
   private final Substance substance;
   private final Card card;
   private final Places places;
   private final List<List<Leg>> legs = new ArrayList<>();
+  private final Set<Integer> frozen = new HashSet<>();
 
   private Life(Plan plan, double draught) {
     this.plan = plan;
@@ -66,46 +77,76 @@ public final class Life {
     return legs.get(step.index());
   }
 
-  /** Of the ways that food goes into a batch of a dish, the one that begins first; null where that is not followed. */
+  /**
+   * Of the ways that food goes through a batch of a dish, one that ends with it where there is one, and of these the one that
+   * begins first; null where none is followed to the table.
+   */
   public @Nullable Track of(Dish dish, int batch) {
     return tracks()
         .stream()
-        .filter(
-            track -> track.last().dish().name().equals(dish.name()) && track.last().batches().holds(batch))
-        .min(Comparator.comparingInt(Track::from))
+        .filter(track -> track.legs().stream().anyMatch(leg -> isOf(dish, batch, leg.step())))
+        .min(Comparator.comparing((Track track) -> !isOf(dish, batch, track.last()))
+            .thenComparingInt(Track::from))
         .orElse(null);
   }
 
-  /** All ways that food goes to the table. */
-  public List<Track> tracks() {
-    return work.steps()
-        .stream()
-        .filter(step -> work.goesToTheTable(step.index()) && !of(step).isEmpty())
-        .flatMap(step -> waysTo(step, of(step)).stream())
-        .map(Track::new)
-        .toList();
+  private static boolean isOf(Dish dish, int batch, BatchStep step) {
+    return step.dish().name().equals(dish.name()) && step.batches().holds(batch);
   }
 
-  /** All ways to a step whose food is followed for so long. */
-  private List<List<Leg>> waysTo(BatchStep step, List<Leg> itself) {
-    List<List<Leg>> ways = new ArrayList<>();
-    int begins = itself.getFirst().when().from();
-    for (BatchLink link : work.into(step.index())) {
-      BatchStep before = work.steps().get(link.from());
-      if (link.carriesFood() && before.dish().food()) {
-        List<Leg> until = of(before).stream()
-            .filter(leg -> leg.when().from() < begins)
-            .map(leg -> leg.until(begins))
-            .toList();
-        for (List<Leg> way : waysTo(before, until)) {
-          ways.add(Stream.concat(way.stream(), itself.stream()).toList());
-        }
+  /** The ways that food goes to the table, or until it freezes: of each step those that begin first, and not more than a few. */
+  public List<Track> tracks() {
+    Map<Integer, List<List<BatchStep>>> ways = new HashMap<>();
+    List<Track> tracks = new ArrayList<>();
+    for (BatchStep step : work.steps()) {
+      List<List<BatchStep>> to = of(step).isEmpty() ? List.of() : waysTo(step, ways);
+      ways.put(step.index(), to);
+      if (work.goesToTheTable(step.index()) || frozen.contains(step.index())) {
+        to.forEach(way -> tracks.add(track(way)));
       }
     }
-    return ways.isEmpty() ? List.of(itself) : ways;
+    return tracks;
   }
 
+  private List<List<BatchStep>> waysTo(BatchStep step, Map<Integer, List<List<BatchStep>>> known) {
+    List<List<BatchStep>> ways = work.into(step.index())
+        .stream()
+        .filter(BatchLink::carriesFood)
+        .flatMap(link -> known.getOrDefault(link.from(), List.of()).stream())
+        .sorted(Comparator.comparingInt(way -> of(way.getFirst()).getFirst().when().from()))
+        .limit(MOST_WAYS)
+        .map(way -> Stream.concat(way.stream(), Stream.of(step)).toList())
+        .toList();
+    return ways.isEmpty() ? List.of(List.of(step)) : ways;
+  }
+
+  private Track track(List<BatchStep> way) {
+    List<Leg> legs = new ArrayList<>();
+    for (int i = 0; i < way.size(); i++) {
+      int until = i == way.size() - 1 ? Integer.MAX_VALUE : of(way.get(i + 1)).getFirst().when().from();
+      of(way.get(i)).stream()
+          .filter(leg -> leg.when().from() < until)
+          .map(leg -> leg.until(until))
+          .forEach(legs::add);
+    }
+    return new Track(legs);
+  }
+
+  /** A step and its wait, as far as no ice comes into it. */
   private List<Leg> legs(BatchStep step) {
+    List<Leg> all = new ArrayList<>();
+    for (Leg leg : unfrozen(step)) {
+      int ice = leg.freezesAt(FREEZING);
+      all.add(ice > leg.when().to() ? leg : leg.until(ice));
+      if (ice <= leg.when().to()) {
+        frozen.add(step.index());
+        return all;
+      }
+    }
+    return all;
+  }
+
+  private List<Leg> unfrozen(BatchStep step) {
     Placement run = run(step);
     TemperatureProfile food = run == null || !step.dish().food() ? null : start(step, run.when().from());
     if (run == null || food == null) {
@@ -114,7 +155,7 @@ public final class Life {
     List<Leg> all = new ArrayList<>();
     int now = run.when().from();
     Need.Bake bake = step.step().bake();
-    food = bake == null ? food : food.reshaped(card.body(step, bake));
+    food = bake == null ? food : food.stretched(card.body(step, bake));
     for (Places.Placed placed : places.during(step, run)) {
       now = add(all, step, placed, false, now, food);
       food = all.getLast().food().getLast();
@@ -122,7 +163,7 @@ public final class Life {
     if (step.step().serve()) {
       return all;
     }
-    food = food.reshaped(substance.body(step));
+    food = food.stretched(substance.body(step));
     for (Stay.Part part : parts(step)) {
       now = add(all, step, places.waiting(part, ovenWas(run)), true, part.when().from(), food);
       food = all.getLast().food().getLast();
@@ -146,7 +187,7 @@ public final class Life {
       food.add(Spell.next(placed.spell(), minute, food.getLast()));
     }
     Stretch when = new Stretch(from, from + placed.spell().minutes());
-    all.add(new Leg(step, placed.where(), waits, when, food));
+    all.add(new Leg(step, placed.where(), placed.store(), waits, when, food));
     return when.to();
   }
 
@@ -158,7 +199,7 @@ public final class Life {
       BatchStep before = work.steps().get(link.from());
       if (link.carriesFood() && before.dish().food()) {
         List<Leg> was = of(before);
-        if (was.isEmpty()) {
+        if (was.isEmpty() || frozen.contains(before.index())) {
           return null;
         }
         comes.add(at(was, minute));

@@ -3,6 +3,7 @@ package ovenloom.model.life;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
@@ -33,8 +34,13 @@ record Places(Kitchen kitchen, Card card, double draught) {
   /** A pot on a low burner, C. Common practice. */
   private static final double TURNED_LOW = 80;
 
-  /** A stretch in one place, and how to call it. */
-  record Placed(String where, Spell spell) {}
+  /** A stretch in one place, how to call it, and the store it is in, if it is in one. */
+  record Placed(String where, @Nullable Store store, Spell spell) {
+
+    Placed(String where, Spell spell) {
+      this(where, null, spell);
+    }
+  }
 
   List<Placed> during(BatchStep step, Placement run) {
     Need.Bake bake = step.step().bake();
@@ -54,6 +60,11 @@ record Places(Kitchen kitchen, Card card, double draught) {
   }
 
   private List<Placed> inTheOven(BatchStep step, Need.Bake bake, Baking baking) {
+    if (!card.canComeTrue(step, bake)) {
+      String where = baking.oven() + " at " + baking.stages().getLast().mark().written();
+      int minutes = baking.stages().stream().mapToInt(stage -> stage.when().minutes()).sum();
+      return List.of(new Placed(where, new Spell.WarmedTo(minutes, card.done(step))));
+    }
     double coefficient = card.coefficient(step, bake, card.body(step, bake));
     double wetness = card.substance().kind(step.dish()).wetness();
     Oven oven = Objects.requireNonNull(kitchen.oven(baking.oven()));
@@ -76,7 +87,7 @@ record Places(Kitchen kitchen, Card card, double draught) {
 
   private Placed shelf(String name, int minutes) {
     Store store = Objects.requireNonNull(kitchen.store(name));
-    return new Placed(name, around(minutes, store.holds(), store.air().coefficient()));
+    return new Placed(name, store, around(minutes, store.holds(), store.air().coefficient()));
   }
 
   private Spell around(int minutes, Temperature air, double coefficient) {

@@ -49,9 +49,11 @@ public record Served(Dish dish, double likely, double coldest, double warmest) {
     DoubleBinaryOperator worse = warm ? Math::min : Math::max;
     Double worst = null;
     for (BatchStep step : life.work().steps()) {
-      List<Leg> legs = life.of(step);
-      if (step.dish().name().equals(dish.name()) && life.work().goesToTheTable(step.index())
-          && !legs.isEmpty()) {
+      if (step.dish().name().equals(dish.name()) && life.work().goesToTheTable(step.index())) {
+        List<Leg> legs = life.of(step);
+        if (legs.isEmpty() || legs.getLast().when().to() < event.due(dish, step.batches().first())) {
+          return null;
+        }
         double now = worst(event, step, legs.getLast(), worse);
         worst = worst == null ? now : (Double) worse.applyAsDouble(worst, now);
       }

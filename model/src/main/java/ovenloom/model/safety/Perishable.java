@@ -16,12 +16,17 @@ public final class Perishable {
 
   private Perishable() {}
 
-  /** Whether a dish of such tags and kind need be neither hot nor cold, cooked or not. */
-  public static boolean isNever(List<String> tags, @Nullable Kind kind) {
-    return tags.contains(NO) || kind == Kind.BREAD;
+  /** Whether a dish of such tags need be neither hot nor cold, whatever is in it. */
+  public static boolean isNever(List<String> tags) {
+    return tags.contains(NO);
   }
 
-  /** Whether it must be from its first step on, before anything is cooked. */
+  /** Whether it must be once it has been cooked. */
+  public static boolean isOnceCooked(@Nullable Kind kind) {
+    return kind != Kind.BREAD;
+  }
+
+  /** Whether it must be from its first step on, before anything is cooked, and afterwards, though it be bread. */
   public static boolean isFromTheStart(List<String> tags) {
     return tags.contains(YES) || tags.stream().anyMatch(tag -> tag.startsWith(RAW));
   }

@@ -3,7 +3,11 @@ package ovenloom.model.watch;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Leg;
 import ovenloom.model.life.Track;
 import ovenloom.model.safety.HoldTime;
@@ -31,8 +35,13 @@ record CookedThrough(Profile profile) implements SafetyRule {
 
   private void raw(Track track, Leg first, List<Concern> all) {
     double[] coldest = coldest(track, first);
+    Set<String> tags = track.legs()
+        .stream()
+        .takeWhile(leg -> leg.when().from() <= first.when().from())
+        .flatMap(leg -> leg.step().dish().tags().stream())
+        .collect(Collectors.toSet());
     for (Profile.Cook cook : profile.cook()) {
-      if (first.step().dish().tags().contains(cook.food()) && !cook.hold().isMet(coldest)) {
+      if (tags.contains(cook.food()) && !cook.hold().isMet(coldest)) {
         all.add(concern(first, coldest, cook.hold(), "Cooked to"));
       }
     }
@@ -40,8 +49,8 @@ record CookedThrough(Profile profile) implements SafetyRule {
 
   private void reheated(Track track, Leg first, List<Concern> all) {
     Leg last = track.legs().stream().filter(Spans::cooks).reduce(first, (one, next) -> next);
-    boolean cooled = last.when().from() > first.when().from()
-        && track.food(last.when().from()).mean() < COOLED;
+    boolean cooled = IntStream.rangeClosed(first.when().to(), last.when().from())
+        .anyMatch(minute -> isInTheCold(track.at(minute)) || track.food(minute).mean() < COOLED);
     if (!cooled) {
       return;
     }
@@ -51,6 +60,11 @@ record CookedThrough(Profile profile) implements SafetyRule {
         all.add(concern(last, coldest, reheat.hold(), "Heated again to"));
       }
     }
+  }
+
+  private static boolean isInTheCold(Leg leg) {
+    Store store = leg.store();
+    return store != null && store.kind().isCold();
   }
 
   /** From the beginning of one leg on, with the minute in which the last is probed before it comes off the heat. */

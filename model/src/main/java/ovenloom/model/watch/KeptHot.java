@@ -2,14 +2,13 @@ package ovenloom.model.watch;
 
 import java.util.ArrayList;
 import java.util.List;
-import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Leg;
 import ovenloom.model.life.Track;
 import ovenloom.model.safety.Profile;
 
 /** What is kept hot in a hot place stays hot enough to be safe. */
-record KeptHot(Profile profile, Kitchen kitchen) implements SafetyRule {
+record KeptHot(Profile profile) implements SafetyRule {
 
   private static final String HELP = "A hotter place, or less time in it.";
 
@@ -17,7 +16,7 @@ record KeptHot(Profile profile, Kitchen kitchen) implements SafetyRule {
   public List<Concern> check(Track track) {
     List<Concern> all = new ArrayList<>();
     for (Leg leg : track.legs()) {
-      Store store = kitchen.store(leg.where());
+      Store store = leg.store();
       boolean hot = store != null && store.kind() == Store.Kind.HOT;
       if (hot && leg.waits() && leg.when().from() >= Since.perishable(track)) {
         profile.hot().forEach(limit -> check(leg, limit, all));

@@ -39,11 +39,12 @@ record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
     return all;
   }
 
-  private boolean isLeftOut(Track track, int minute, Profile.OutOfTemperature limit) {
+  private static boolean isLeftOut(Track track, int minute, Profile.OutOfTemperature limit) {
     Leg leg = track.at(minute);
-    Store store = kitchen.store(leg.where());
+    Store store = leg.store();
+    boolean kept = store != null
+        && (store.holds().compareTo(limit.from()) <= 0 || store.holds().compareTo(limit.to()) >= 0);
     double mean = leg.at(minute).mean();
-    return store == null && !Spans.cooks(leg) && mean > limit.from().inCelsius()
-        && mean < limit.to().inCelsius();
+    return !kept && !Spans.cooks(leg) && mean > limit.from().inCelsius() && mean < limit.to().inCelsius();
   }
 }

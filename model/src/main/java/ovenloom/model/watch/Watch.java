@@ -32,6 +32,6 @@ public final class Watch {
         new CookedThrough(profile),
         new Cooling(profile),
         new LeftOut(profile, event.kitchen()),
-        new KeptHot(profile, event.kitchen()));
+        new KeptHot(profile));
   }
 }

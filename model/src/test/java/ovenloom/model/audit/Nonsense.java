@@ -125,7 +125,7 @@ final class Nonsense {
   }
 
   private Stretch stretch() {
-    int from = 840 + random.nextInt(300) - (random.nextInt(10) == 0 ? 5000 : 0);
+    int from = 840 + random.nextInt(300) - (random.nextInt(10) == 0 ? 7000 : 0);
     return new Stretch(from, from + random.nextInt(90));
   }
 

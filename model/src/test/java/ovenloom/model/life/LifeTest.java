@@ -29,6 +29,7 @@ import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Keeps;
+import ovenloom.model.menu.Link;
 import ovenloom.model.menu.StartState;
 import ovenloom.model.menu.Work;
 
@@ -174,6 +175,62 @@ class LifeTest {
 
     double room = supper.kitchen().room().inCelsius();
     assertThat(mix.at(at("18:30")).mean()).isCloseTo((Card.SIMMERING + room) / 2, within(1.0));
+  }
+
+  @Test
+  void what_joins_alongside_at_the_very_minute_is_followed() {
+    Event supper = aSupperOf(aDish("pasta")
+        .step(aStep("boil").takes(20).burner(BurnerSize.SMALL).in("pot"))
+        .step(aStep("sauce").takes(20)
+            .burner(BurnerSize.SMALL)
+            .in("pot")
+            .after(new Link(Link.Kind.ALONGSIDE, "pasta", "boil", 0, null))))
+        .in(KITCHEN)
+        .event();
+    Life life = Life.of(aPlanFor(supper)
+        .with(aRun("pasta", "boil", "18:40", 20).burners("large"))
+        .with(aRun("pasta", "sauce", "18:40", 20).burners("medium"))
+        .plan(), 1);
+
+    assertThat(life.tracks()).singleElement()
+        .satisfies(track -> assertThat(track.last().step().name()).isEqualTo("sauce"));
+  }
+
+  /** Of eight batches that join and part again and again there are 8 x 8 x 8 ways. */
+  @Test
+  void of_many_ways_a_few_are_followed_and_the_oldest_is_among_them() {
+    Dishes stock = aDish("stock").batches(10);
+    List<String> steps = List.of("a", "b", "c", "d", "e", "f");
+    for (String step : steps) {
+      stock.step(steps.indexOf(step) % 2 == 0 ? aStep(step).in("bowl") : aStep(step).once().in("pot"));
+    }
+    Event supper = aSupperOf(stock).in(KITCHEN).event();
+    Plans plan = aPlanFor(supper);
+    for (String step : steps) {
+      int from = at("10:00") + 60 * steps.indexOf(step);
+      for (int batch = 1; batch <= 10; batch++) {
+        plan = steps.indexOf(step) % 2 == 0 ? plan.with(aRun("stock", step, from + batch, 10).batch(batch))
+            : plan;
+      }
+      plan = steps.indexOf(step) % 2 == 1 ? plan.with(aRun("stock", step, from + 30, 10).batches(1, 10))
+          : plan;
+    }
+
+    List<Track> tracks = Life.of(plan.plan(), 1).tracks();
+
+    assertThat(tracks).hasSizeBetween(1, 24);
+    assertThat(tracks).anyMatch(track -> track.from() == at("10:01"));
+  }
+
+  /** A card that no oven keeps to: near boiling for eight hours, and done hotter than its oven is. */
+  @Test
+  void where_a_card_cannot_come_true_it_is_believed() {
+    Event supper = aSupperOf(lasagna().step(aStep("bake").takes(480).bake(70).in("dish"))).in(KITCHEN)
+        .event();
+    Plans plan = aPlanFor(supper).with(aRun("lasagna", "bake", "11:00", 480).oven("oven", 70).racks(0));
+
+    assertThat(last(plan, "lasagna").at(at("19:00")).middle())
+        .isCloseTo(Kind.CASSEROLE.done().inCelsius(), within(0.5));
   }
 
   @Test

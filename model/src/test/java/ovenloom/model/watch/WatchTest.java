@@ -6,6 +6,7 @@ import static ovenloom.model.audit.Dishes.aDish;
 import static ovenloom.model.audit.Events.aSupperOf;
 import static ovenloom.model.audit.Plans.aPlanFor;
 import static ovenloom.model.audit.Runs.aRun;
+import static ovenloom.model.audit.Steps.aStage;
 import static ovenloom.model.audit.Steps.aStep;
 import static ovenloom.model.audit.Waits.aStay;
 
@@ -26,6 +27,7 @@ import ovenloom.model.life.Life;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.Need;
 import ovenloom.model.menu.StartState;
 import ovenloom.model.watch.Concern.Rule;
 
@@ -136,6 +138,77 @@ class WatchTest {
         .with(aStay("nuts", "toss", "9:10").counter("19:00"));
 
     assertThat(concerns(plan)).isEqualTo(perishable ? List.of(Rule.LEFT_OUT) : List.of());
+  }
+
+  /** Raw in one dish, cooked in another. */
+  @Test
+  void what_another_dish_brings_raw_is_cooked_through_here() {
+    Events supper = aSupperOf(
+        aDish("marinade").tags("raw poultry").step(aStep("mix").in("bowl")),
+        aDish("pan").kind(Kind.LIQUID, Length.mm(20))
+            .step(aStep("poach").takes(30).burner(BurnerSize.SMALL, 50).uses("marinade", "mix").in("pot")))
+        .rules("us-service");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("marinade", "mix", "18:20", 10))
+        .with(aRun("pan", "poach", "18:30", 30).burners("large"));
+
+    assertThat(concerns(plan)).containsExactly(Rule.COOKED);
+  }
+
+  /** Out of the fridge for an hour before it is warmed, and so no longer cold. */
+  @Test
+  void what_was_cold_in_between_was_cooled_though_it_stood_out_before_it_was_warmed() {
+    Events supper = aSupperOf(soup().step(aStep("warm").takes(15).burner(BurnerSize.SMALL, 40)))
+        .rules("us-service");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("soup", "simmer", daysBefore(1, "12:00"), 30).burners("large"))
+        .with(
+            aStay("soup", "simmer", daysBefore(1, "12:30")).shelf("17:15", "fridge", "top").counter("18:45"))
+        .with(aRun("soup", "warm", "18:45", 15).burners("large"));
+
+    assertThat(concerns(plan)).contains(Rule.COOKED);
+  }
+
+  /** However hot its edge is: the middle does not get hotter by being taken out. */
+  @Test
+  void a_deep_dish_of_chicken_is_judged_by_its_middle() {
+    Events supper = aSupperOf(aDish("casserole").tags("raw poultry")
+        .kind(Kind.CASSEROLE, Length.mm(90))
+        .step(aStep("bake").takes(40)
+            .needs(
+                new Need.Bake(List.of(aStage(180, null)), null, null, 1, 1, 0, Temperature.celsius(64), 20))
+            .in("dish")))
+        .rules("us-service");
+    Plans plan = aPlanFor(supper).with(aRun("casserole", "bake", "18:20", 40).oven("oven", 180).racks(0));
+
+    assertThat(concerns(plan)).contains(Rule.COOKED);
+  }
+
+  /** FSIS: 40 to 140 F. A cellar of 15 C keeps nothing cold. */
+  @Test
+  void a_cold_place_that_is_not_cold_enough_is_as_good_as_none() {
+    Store cellar = new Store("cellar", Store.Kind.FRIDGE, Temperature.celsius(15), Air.STILL,
+        List.of(Kitchens.aShelf("only")), Availability.ALWAYS);
+    Events supper = aSupperOf(aDish("tartare").tags("raw meat")
+        .kind(Kind.CASSEROLE, Length.mm(30))
+        .step(aStep("mince").takes(10).in("bowl"))).in(Kitchens.aHomeKitchen().with(cellar)).rules("us-home");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("tartare", "mince", "10:00", 10))
+        .with(aStay("tartare", "mince", "10:10").shelf("19:00", "cellar", "only"));
+
+    assertThat(concerns(plan)).contains(Rule.LEFT_OUT);
+  }
+
+  @Test
+  void a_pie_of_raw_chicken_is_no_bread() {
+    Events supper = aSupperOf(aDish("pie").tags("raw poultry")
+        .kind(Kind.BREAD, Length.mm(60))
+        .step(aStep("bake").takes(40).bake(200).in("dish"))).rules("us-home");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("pie", "bake", "9:00", 40).oven("oven", 200).racks(0))
+        .with(aStay("pie", "bake", "9:40").counter("19:00"));
+
+    assertThat(concerns(plan)).contains(Rule.LEFT_OUT);
   }
 
   @Test

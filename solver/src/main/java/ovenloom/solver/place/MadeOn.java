@@ -27,9 +27,11 @@ final class MadeOn {
   private final Work work;
   private final OptionalInt days;
   private final Set<String> freezers;
+  private final boolean[] raw;
   private final boolean[] cooked;
-  private final int[] ifCooked;
   private final int[] anyway;
+  private final int[] ifRaw;
+  private final int[] ifCooked;
 
   MadeOn(Work work) {
     this.work = work;
@@ -42,15 +44,21 @@ final class MadeOn {
         .map(Store::name)
         .collect(Collectors.toSet());
     int steps = work.steps().size();
+    raw = new boolean[steps];
     cooked = new boolean[steps];
-    ifCooked = new int[steps];
-    anyway = new int[steps];
-    Arrays.fill(ifCooked, ANY_DAY);
-    Arrays.fill(anyway, ANY_DAY);
+    anyway = anyDay(steps);
+    ifRaw = anyDay(steps);
+    ifCooked = anyDay(steps);
     if (days.isPresent()) {
       work.steps().forEach(this::cook);
       work.steps().reversed().forEach(this::eat);
     }
+  }
+
+  private static int[] anyDay(int steps) {
+    int[] any = new int[steps];
+    Arrays.fill(any, ANY_DAY);
+    return any;
   }
 
   /** The first minute a step may begin in. */
@@ -58,12 +66,19 @@ final class MadeOn {
     if (!work.steps().get(step).dish().food()) {
       return ANY_DAY;
     }
-    return cooked[step] ? ifCooked[step] : anyway[step];
+    int raws = raw[step] ? ifRaw[step] : ANY_DAY;
+    int cookeds = cooked[step] ? ifCooked[step] : ANY_DAY;
+    return Math.max(anyway[step], Math.max(raws, cookeds));
   }
 
   private void cook(BatchStep step) {
-    cooked[step.index()] = step.step().cooks() || Perishable.isFromTheStart(step.dish().tags())
-        || work.into(step.index()).stream().anyMatch(link -> link.carriesFood() && cooked[link.from()]);
+    int i = step.index();
+    raw[i] = Perishable.isFromTheStart(step.dish().tags());
+    cooked[i] = step.step().cooks();
+    for (BatchLink link : work.into(i)) {
+      raw[i] |= link.carriesFood() && raw[link.from()];
+      cooked[i] |= link.carriesFood() && cooked[link.from()];
+    }
   }
 
   private void eat(BatchStep step) {
@@ -72,17 +87,24 @@ final class MadeOn {
       return;
     }
     if (work.goesToTheTable(i)) {
-      Dish dish = step.dish();
-      boolean never = Perishable.isNever(dish.tags(), dish.kind());
-      ifCooked[i] = never ? ANY_DAY : firstMinute(dish);
-      anyway[i] = Perishable.isFromTheStart(dish.tags()) ? ifCooked[i] : ANY_DAY;
+      eat(i, step.dish());
       return;
     }
     for (BatchLink link : work.outOf(i)) {
       if (link.carriesFood()) {
         ifCooked[i] = Math.max(ifCooked[i], ifCooked[link.to()]);
+        ifRaw[i] = Math.max(ifRaw[i], ifRaw[link.to()]);
         anyway[i] = Math.max(anyway[i], anyway[link.to()]);
       }
+    }
+  }
+
+  private void eat(int step, Dish dish) {
+    if (!Perishable.isNever(dish.tags())) {
+      int first = firstMinute(dish);
+      ifRaw[step] = first;
+      ifCooked[step] = Perishable.isOnceCooked(dish.kind()) ? first : ANY_DAY;
+      anyway[step] = Perishable.isFromTheStart(dish.tags()) ? first : ANY_DAY;
     }
   }
 

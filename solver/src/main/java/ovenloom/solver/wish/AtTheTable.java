@@ -48,7 +48,7 @@ final class AtTheTable {
     this.runs = runs;
     warmness = new Warmness(runs.work());
     for (Dish dish : runs.event().dishes()) {
-      for (int batch = 1; Warmness.isWarm(dish) && batch <= dish.batches(); batch++) {
+      for (int batch = 1; Warmness.isWarm(dish) && goesToTheTable(dish) && batch <= dish.batches(); batch++) {
         batches.add(hotBatch(dish, batch));
       }
     }
@@ -59,6 +59,13 @@ final class AtTheTable {
         }
       }
     }
+  }
+
+  private boolean goesToTheTable(Dish dish) {
+    return runs.work()
+        .steps()
+        .stream()
+        .anyMatch(unit -> unit.dish().equals(dish) && runs.work().goesToTheTable(unit.index()));
   }
 
   private HotBatch hotBatch(Dish dish, int batch) {

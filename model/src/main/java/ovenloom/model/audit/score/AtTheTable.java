@@ -32,7 +32,7 @@ final class AtTheTable {
     Map<String, Long> lost = new TreeMap<>();
     Warmness warmness = new Warmness(plan.work());
     for (Dish dish : plan.event().dishes()) {
-      if (Warmness.isWarm(dish)) {
+      if (Warmness.isWarm(dish) && isEaten(plan, dish)) {
         long tenths = 0;
         for (int batch = 1; batch <= dish.batches(); batch++) {
           tenths += new AtTheTable(plan, dish, batch).tenthsShort(warmness);
@@ -41,6 +41,14 @@ final class AtTheTable {
       }
     }
     return lost;
+  }
+
+  /** Whether some of it goes to the table, and not all of it into other dishes. */
+  private static boolean isEaten(Ledger plan, Dish dish) {
+    return plan.work()
+        .steps()
+        .stream()
+        .anyMatch(step -> step.dish().name().equals(dish.name()) && plan.work().goesToTheTable(step.index()));
   }
 
   private long tenthsShort(Warmness warmness) {

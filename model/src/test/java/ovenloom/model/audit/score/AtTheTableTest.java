@@ -195,6 +195,16 @@ class AtTheTableTest {
   }
 
   @Test
+  void what_goes_into_another_dish_is_not_at_the_table() {
+    var tart = aSupperOf(thin("caramel").step(aStep("boil").burner(BurnerSize.SMALL)),
+        aDish("tart").arrives(Arrives.COOL).step(aStep("fill").uses("caramel", "boil")));
+
+    assertThat(lost(aPlanFor(tart)
+        .with(aRun("caramel", "boil", "12:00", 10).burners("small"))
+        .with(aRun("tart", "fill", "18:00", 10)))).isEmpty();
+  }
+
+  @Test
   void what_comes_late_loses_nothing_here() {
     assertThat(lost(pie("19:30"))).containsEntry("pie", 0L);
   }
