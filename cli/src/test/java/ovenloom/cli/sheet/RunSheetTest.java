@@ -83,7 +83,8 @@ class RunSheetTest {
     assertThat(lines)
         .anyMatch(line -> line.matches("Pie \\| \\d+ C \\(\\d+ to \\d+\\): hot is 60 C or more\\."));
     assertThat(lines)
-        .anyMatch(line -> line.startsWith("Pie | Bake: Out of the fridge between 4 C and 60 C for "));
+        .anyMatch(
+            line -> line.startsWith("Pie | Bake: Neither kept cold nor hot, between 4 C and 60 C for "));
   }
 
   @Test

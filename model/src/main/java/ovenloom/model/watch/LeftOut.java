@@ -9,12 +9,12 @@ import ovenloom.model.life.Track;
 import ovenloom.model.safety.Profile;
 
 /**
- * How long food is left out between hot and cold, summed over its whole life. What stands in a cold or hot place or cooks is not
+ * How long food is left out between hot and cold, summed over its whole life. What stands in a place that is cold or hot enough, or cooks, is not
  * left out, however warm it still is there: how fast it cools is a rule of its own.
  */
 record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
 
-  private static final String HELP = "Keep it in a fridge or hot place for longer.";
+  private static final String HELP = "Keep it for longer in a place that is cold or hot enough.";
 
   @Override
   public List<Concern> check(Track track) {
@@ -30,7 +30,8 @@ record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
       }
       if (spent > most) {
         all.add(new Concern(Concern.Rule.LEFT_OUT, track.at(over).step(), over,
-            "Out of the fridge between " + Words.degrees(limit.from()) + " and " + Words.degrees(limit.to())
+            "Neither kept cold nor hot, between " + Words.degrees(limit.from()) + " and "
+                + Words.degrees(limit.to())
                 + " for "
                 + Words.minutes(spent) + " in all, at most " + Words.minutes(most) + ".",
             limit.source(), HELP));
