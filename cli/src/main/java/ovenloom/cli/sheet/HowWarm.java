@@ -6,6 +6,7 @@ import ovenloom.cli.sheet.Page.Cell;
 import ovenloom.model.life.Life;
 import ovenloom.model.life.Served;
 import ovenloom.model.plan.Plan;
+import ovenloom.model.safety.Profile;
 import ovenloom.model.watch.Concern;
 import ovenloom.model.watch.Watch;
 
@@ -23,10 +24,19 @@ record HowWarm(Plan plan, Page page) {
     if (!served.isEmpty()) {
       atTheTable(served, width);
     }
+    page.blank().line(rules());
     if (!concerns.isEmpty()) {
       page.blank().underlined("What is not safe as predicted");
       concerns.forEach(each -> concern(each, width));
     }
+  }
+
+  private String rules() {
+    String named = plan.event().rules();
+    return named == null
+        ? "No rules are named, so the strictest of " + String.join(", ", Profile.NAMES)
+            + " hold for what is safe."
+        : "What is safe is held against the rules " + named + ".";
   }
 
   private void atTheTable(List<Served> served, int width) {

@@ -88,6 +88,16 @@ class RunSheetTest {
   }
 
   @Test
+  void whose_rules_say_what_is_safe_is_said() {
+    HandPlan home = HandPlan.forProblem("rules: us-home\n" + KITCHEN + HOST + PIE);
+
+    assertThat(lines(pie().plan()))
+        .contains("No rules are named, so the strictest of us-home, us-service, uk hold for what is safe.");
+    assertThat(lines(home.run("Pie/fill", at("17:00")).run("Pie/bake", at("18:00")).plan()))
+        .contains("What is safe is held against the rules us-home.");
+  }
+
+  @Test
   void a_wait_of_a_few_minutes_under_the_same_hands_is_not_told() {
     var four = lines(HandPlan.forProblem(KITCHEN + HOST + PIE)
         .run("Pie/fill", at("17:36"))
