@@ -8,9 +8,12 @@ import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
+import ovenloom.model.safety.CookTo;
 
 /** Where a card says how hot its food must be inside: a thermometer, before it comes off the heat. */
 record ProbeActs(Book book, Placement run) {
+
+  private static final String WHOLE_ROAST = "whole roast";
 
   List<DishAct> acts() {
     BatchStep step = book.steps(run).getFirst();
@@ -31,9 +34,15 @@ record ProbeActs(Book book, Placement run) {
     return List.of(new DishAct(run.when().to(), Turn.PROBE, cooks, step, run.batches(), words, Places.NONE));
   }
 
+  /** As the card says; of raw food no less than it must be cooked to, but for a whole roast, which may be cooler for longer. */
   private static @Nullable Temperature core(BatchStep step) {
     Need.Bake bake = step.step().bake();
     Need.OnBurner burner = step.step().burner();
-    return bake != null ? bake.core() : burner != null ? burner.core() : null;
+    Temperature card = bake != null ? bake.core() : burner != null ? burner.core() : null;
+    CookTo least = CookTo.of(step.dish().tags());
+    if (card == null || least == null || step.dish().tags().contains(WHOLE_ROAST)) {
+      return card;
+    }
+    return card.compareTo(least.temperature()) < 0 ? least.temperature() : card;
   }
 }

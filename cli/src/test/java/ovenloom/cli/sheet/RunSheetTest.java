@@ -72,6 +72,18 @@ class RunSheetTest {
   }
 
   @Test
+  void a_card_that_cooks_poultry_too_little_is_not_believed() {
+    String pie = PIE.replace("bake: {at: 180 C}", "bake: {at: 180 C}\n        core: 62 C")
+        .replace("- dish: Pie", "- dish: Pie\n    tags: [raw poultry]");
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + pie)
+        .run("Pie/fill", at("17:00"))
+        .run("Pie/bake", at("18:00"))
+        .plan());
+
+    assertThat(lines).anyMatch(line -> line.startsWith("18:45 | Pie | Probe the middle: 74 C or more."));
+  }
+
+  @Test
   void how_warm_it_is_at_the_table_and_what_is_not_safe_stand_at_the_end() {
     var lines = lines(HandPlan
         .forProblem("rules: us-home\n" + KITCHEN + HOST
