@@ -17,7 +17,7 @@ public record Body(Shape shape, double half, Material material) {
 
   /** By which share of what is left a difference to its surroundings shrinks, for each minute; the first ones are not so. */
   public double coolingRate(double coefficient) {
-    double lambda = new Conduction(shape, biot(coefficient)).slowest();
+    double lambda = new Conduction(shape, biot(coefficient)).firstTerm()[0];
     return lambda * lambda * material.diffusivity() / (half * half) * SECONDS_A_MINUTE;
   }
 

@@ -103,11 +103,6 @@ public final class Conduction {
         low + LOOK_EVERY);
   }
 
-  /** The least root: what is left shrinks as e to the power of minus its square times the Fourier number, in the end. */
-  double slowest() {
-    return term(0).lambda();
-  }
-
   /** The first term: how fast what remains shrinks, and the share it has of the whole in the middle. */
   double[] firstTerm() {
     Term first = term(0);
