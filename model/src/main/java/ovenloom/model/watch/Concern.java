@@ -10,11 +10,13 @@ import ovenloom.model.safety.Source;
  * @param rule which, in a word
  * @param step whose food it is
  * @param minute from when on
+ * @param off how far from the limit: kelvins or minutes, as its rule counts; infinite where it never gets there
  * @param what it is, in a sentence, numbers and all
  * @param source where the limit is written
  * @param help what would mend it, in a sentence
  */
-public record Concern(Rule rule, BatchStep step, int minute, String what, Source source, String help) {
+public record Concern(Rule rule, BatchStep step, int minute, double off, String what, Source source,
+    String help) {
 
   /** What a limit is for. */
   public enum Rule {

@@ -84,6 +84,7 @@ record CookedThrough(Profile profile) implements SafetyRule {
     String least = Words.degrees(row.temperature())
         + (row.seconds() == 0 ? "" : " for " + row.seconds() + " s");
     return new Concern(Concern.Rule.COOKED, leg.step(), leg.when().to(),
+        row.temperature().inCelsius() - most,
         what + " " + Math.round(most) + " C, at least " + least + " or as long at less as the table says.",
         hold.source(), "Longer, hotter, or from warmer; a higher \"core:\" on the card.");
   }

@@ -31,9 +31,10 @@ record Cooling(Profile profile) implements SafetyRule {
     }
     CoolDown.TooSlow slow = warmest.length - 1 - start <= limit.minutes() ? null : limit.check(warmest, 0);
     if (slow != null) {
-      String took = slow.minutes() == Integer.MAX_VALUE ? "never in this plan"
-          : Words.minutes(slow.minutes());
+      boolean never = slow.minutes() == Integer.MAX_VALUE;
+      String took = never ? "never in this plan" : Words.minutes(slow.minutes());
       all.add(new Concern(Concern.Rule.COOLED, track.at(span.from() - 1).step(), span.from() + start,
+          never ? Double.POSITIVE_INFINITY : slow.minutes() - limit.minutes(),
           "From " + Words.degrees(limit.from()) + " to " + Words.degrees(limit.to()) + ": " + took
               + ", at most "
               + Words.minutes(limit.minutes()) + ".",

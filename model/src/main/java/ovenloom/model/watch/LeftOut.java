@@ -10,7 +10,8 @@ import ovenloom.model.safety.Profile;
 
 /**
  * How long food is left out between hot and cold, summed over its whole life. What stands in a place that is cold or hot enough, or cooks, is not
- * left out, however warm it still is there: how fast it cools is a rule of its own.
+ * left out, however warm it still is there: how fast it cools is a rule of its own. A part between the limits is enough, since what grows there
+ * spoils the rest: the edge of a roast is in danger before its middle is.
  */
 record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
 
@@ -29,7 +30,7 @@ record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
         over = spent == most + 1 && over == 0 ? minute : over;
       }
       if (spent > most) {
-        all.add(new Concern(Concern.Rule.LEFT_OUT, track.at(over).step(), over,
+        all.add(new Concern(Concern.Rule.LEFT_OUT, track.at(over).step(), over, spent - most,
             "Neither kept cold nor hot, between " + Words.degrees(limit.from()) + " and "
                 + Words.degrees(limit.to())
                 + " for "
@@ -45,7 +46,7 @@ record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
     Store store = leg.store();
     boolean kept = store != null
         && (store.holds().compareTo(limit.from()) <= 0 || store.holds().compareTo(limit.to()) >= 0);
-    double mean = leg.at(minute).mean();
-    return !kept && !Spans.cooks(leg) && mean > limit.from().inCelsius() && mean < limit.to().inCelsius();
+    return !kept && !Spans.cooks(leg) && leg.warmest(minute) > limit.from().inCelsius()
+        && leg.coldest(minute) < limit.to().inCelsius();
   }
 }

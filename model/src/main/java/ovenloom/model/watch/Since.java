@@ -20,7 +20,7 @@ final class Since {
         .stream()
         .filter(leg -> Perishable.isFromTheStart(eaten.tags())
             || Perishable.isFromTheStart(leg.step().dish().tags())
-            || (isOnceCooked && leg.step().step().cooks()))
+            || (isOnceCooked && Spans.cooks(leg)))
         .mapToInt(leg -> leg.when().from())
         .findFirst()
         .orElse(track.to());

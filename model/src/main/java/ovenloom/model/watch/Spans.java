@@ -9,11 +9,18 @@ import ovenloom.model.measure.Stretch;
 /** What lies between the cooking of one way of food. */
 final class Spans {
 
+  private static final String MACHINE = "machine";
+
   private Spans() {}
 
-  /** Whether a leg is a step on an oven or a burner. */
+  /** Whether a leg is a step on an oven or a burner, or in a machine that makes its food hot. */
   static boolean cooks(Leg leg) {
-    return !leg.waits() && leg.step().step().cooks();
+    return !leg.waits() && (leg.step().step().cooks() || isInAMachine(leg));
+  }
+
+  /** What a machine makes hot is said to be in it; what one only stirs stands on the counter. */
+  private static boolean isInAMachine(Leg leg) {
+    return leg.store() == null && leg.where().equals(MACHINE);
   }
 
   /** From the end of each cooking step to the next, or to the end. */

@@ -14,16 +14,26 @@ public final class Watch {
 
   private Watch() {}
 
-  /** What is predicted to break a limit, in the order of time; each once a step, as bad as it gets first. */
+  /** What is predicted to break a limit, in the order of time; each once a step, as bad as it gets. */
   public static List<Concern> over(Plan plan, Life life) {
     List<SafetyRule> rules = rules(plan.event());
     List<Concern> all = new ArrayList<>();
     for (Track track : life.tracks()) {
       for (SafetyRule rule : rules) {
-        rule.check(track).stream().filter(each -> all.stream().noneMatch(each::isLike)).forEach(all::add);
+        rule.check(track).forEach(each -> keepTheWorst(each, all));
       }
     }
     return all.stream().sorted(Comparator.comparingInt(Concern::minute)).toList();
+  }
+
+  private static void keepTheWorst(Concern concern, List<Concern> all) {
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).isLike(concern)) {
+        all.set(i, concern.off() > all.get(i).off() ? concern : all.get(i));
+        return;
+      }
+    }
+    all.add(concern);
   }
 
   private static List<SafetyRule> rules(Event event) {

@@ -221,4 +221,63 @@ class WatchTest {
 
     assertThat(concerns(plan)).isEmpty();
   }
+
+  private static Dishes stew() {
+    return aDish("stew").kind(Kind.CASSEROLE, Length.mm(60))
+        .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot"));
+  }
+
+  /** FSIS: 140 F. Four hours after the heat all of it together was below that for less than two, its edge for more. */
+  @ParameterizedTest
+  @CsvSource({"15:10, 15:40, false", "14:40, 15:10, true"})
+  void food_is_left_out_from_when_its_edge_is_no_longer_hot(String from, String until, boolean tooLong) {
+    Plans plan = aPlanFor(aSupperOf(stew()).rules("us-home"))
+        .with(aRun("stew", "simmer", from, 30).burners("large"))
+        .with(aStay("stew", "simmer", until).counter("19:00"));
+
+    assertThat(concerns(plan).contains(Rule.LEFT_OUT)).isEqualTo(tooLong);
+  }
+
+  /** FSIS: 140 F. All of it together is above that for 40 minutes longer than its edge is, which is at two hours and four minutes. */
+  @ParameterizedTest
+  @CsvSource({"12:45, false", "13:00, true"})
+  void what_is_kept_hot_is_hot_at_its_edge_too_but_for_a_quarter_of_an_hour(String until, boolean tooCool) {
+    Store cabinet = new Store("hot box", Store.Kind.HOT, Temperature.celsius(45), Air.MOVING,
+        List.of(Kitchens.aShelf("only")), Availability.ALWAYS);
+    Events supper = aSupperOf(stew()).in(Kitchens.aHomeKitchen().with(cabinet)).rules("us-home");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("stew", "simmer", "10:00", 30).burners("large"))
+        .with(aStay("stew", "simmer", "10:30").shelf(until, "hot box", "only"));
+
+    assertThat(concerns(plan).contains(Rule.KEPT_HOT)).isEqualTo(tooCool);
+  }
+
+  /** 140 F at home, 135 F in the trade, 63 C in the United Kingdom, read in this order. */
+  @Test
+  void of_several_limits_of_one_kind_the_one_that_is_missed_by_most_is_told() {
+    Store cabinet = new Store("hot box", Store.Kind.HOT, Temperature.celsius(55), Air.STILL,
+        List.of(Kitchens.aShelf("only")), Availability.ALWAYS);
+    Events supper = aSupperOf(soup()).in(Kitchens.aHomeKitchen().with(cabinet));
+    Plans plan = aPlanFor(supper)
+        .with(aRun("soup", "simmer", "10:00", 30).burners("large"))
+        .with(aStay("soup", "simmer", "10:30").shelf("19:00", "hot box", "only"));
+
+    assertThat(Watch.over(plan.plan(), Life.of(plan.plan(), 1)))
+        .filteredOn(each -> each.rule() == Rule.KEPT_HOT)
+        .singleElement()
+        .satisfies(each -> assertThat(each.what()).contains("at least 63 C"));
+  }
+
+  /** FDA Food Code 2017, 3-501.14(A). From an urn or a soup machine, say. */
+  @Test
+  void what_a_machine_made_hot_is_cooked_and_cools_as_fast_as_other_food() {
+    Events supper = aSupperOf(aDish("broth")
+        .kind(Kind.LIQUID, Length.mm(20))
+        .step(aStep("heat").takes(30).appliance("mixer").in("pot"))).rules("us-service");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("broth", "heat", "9:00", 30))
+        .with(aStay("broth", "heat", "9:30").counter("19:00"));
+
+    assertThat(concerns(plan)).contains(Rule.COOLED);
+  }
 }
