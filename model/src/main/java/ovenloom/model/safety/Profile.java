@@ -17,6 +17,7 @@ import ovenloom.model.measure.Temperature;
  * @param cold at most, while it is held
  * @param days that it may be kept
  * @param out of temperature, in all
+ * @param timeOnly standing out by the clock, with no other control
  */
 public record Profile(
     List<Cook> cook,
@@ -25,7 +26,8 @@ public record Profile(
     List<Limit> hot,
     List<Limit> cold,
     List<Days> days,
-    List<OutOfTemperature> out) {
+    List<OutOfTemperature> out,
+    List<TimeOnly> timeOnly) {
 
   /** Those in the house, by name. */
   public static final List<String> NAMES = List.of("us-home", "us-service", "uk");
@@ -38,11 +40,18 @@ public record Profile(
   public record Cook(String food, HoldTime hold) {}
 
   /**
-   * How hot, and within what time.
+   * How hot, and how fast.
    *
-   * @param minutes absent where nobody says
+   * @param within absent where nobody says
    */
-  public record Reheat(HoldTime hold, @Nullable Integer minutes) {}
+  public record Reheat(HoldTime hold, @Nullable Within within) {}
+
+  /**
+   * A time in which food gets from cold to hot.
+   *
+   * @param from where it begins to count
+   */
+  public record Within(Temperature from, int minutes) {}
 
   /** A temperature that is not to be passed. */
   public record Limit(Temperature temperature, Source source) {}
@@ -64,6 +73,26 @@ public record Profile(
   public record OutOfTemperature(
       Temperature from, Temperature to, int minutes, Temperature hotAir, int then, Source source) {}
 
+  /**
+   * How long food may stand out since it was last cold or hot all through, if time is the only control of it.
+   *
+   * @param cold at most, to begin with
+   * @param hot at least, to begin with
+   * @param afterHot minutes for what was hot
+   * @param afterCold minutes for what was cold
+   * @param cool for what was cold and gets nowhere warmer, it is another time; absent where it is not
+   * @param once whether it may stand out only once
+   */
+  public record TimeOnly(Temperature cold, Temperature hot, int afterHot, int afterCold, @Nullable Cool cool,
+      boolean once, Source source) {}
+
+  /**
+   * What stays cool, and how long it may.
+   *
+   * @param most in its warmest part
+   */
+  public record Cool(Temperature most, int minutes) {}
+
   public Profile {
     cook = List.copyOf(cook);
     reheat = List.copyOf(reheat);
@@ -72,6 +101,7 @@ public record Profile(
     cold = List.copyOf(cold);
     days = List.copyOf(days);
     out = List.copyOf(out);
+    timeOnly = List.copyOf(timeOnly);
   }
 
   /** The one an event names; the strictest of each where it names none. */
@@ -101,7 +131,8 @@ public record Profile(
         together(all, Profile::hot),
         together(all, Profile::cold),
         together(all, Profile::days),
-        together(all, Profile::out));
+        together(all, Profile::out),
+        together(all, Profile::timeOnly));
   }
 
   private static <T> List<T> together(List<Profile> all, Function<Profile, List<T>> limits) {

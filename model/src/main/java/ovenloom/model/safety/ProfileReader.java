@@ -22,13 +22,16 @@ final class ProfileReader {
       return new Profile(
           each(file, "cook", node -> new Profile.Cook(text(node, "food"), hold(node))),
           each(file, "reheat", node -> new Profile.Reheat(
-              hold(node), node.has("minutes") ? node.get("minutes").intValue() : null)),
+              hold(node),
+              node.has("from") ? new Profile.Within(temperature(node, "from"), number(node, "minutes"))
+                  : null)),
           each(file, "cool", node -> new CoolDown(
               temperature(node, "from"), temperature(node, "to"), number(node, "minutes"), source(node))),
           each(file, "hot", ProfileReader::limit),
           each(file, "cold", ProfileReader::limit),
           each(file, "days", node -> new Profile.Days(number(node, "most"), source(node))),
-          each(file, "out", ProfileReader::outOfTemperature));
+          each(file, "out", ProfileReader::outOfTemperature),
+          each(file, "time only", ProfileReader::timeOnly));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -52,6 +55,14 @@ final class ProfileReader {
     return new Profile.OutOfTemperature(
         temperature(node, "from"), temperature(node, "to"), number(node, "minutes"),
         temperature(node, "hot air"), number(node, "then"), source(node));
+  }
+
+  private static Profile.TimeOnly timeOnly(JsonNode node) {
+    return new Profile.TimeOnly(
+        temperature(node, "cold"), temperature(node, "hot"), number(node, "after hot"),
+        number(node, "after cold"),
+        node.has("cool") ? new Profile.Cool(temperature(node, "cool"), number(node, "then")) : null,
+        node.path("once").asBoolean(false), source(node));
   }
 
   private static Source source(JsonNode node) {

@@ -6,21 +6,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
-import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Leg;
 import ovenloom.model.life.Track;
 import ovenloom.model.safety.HoldTime;
 import ovenloom.model.safety.Profile;
 
-/**
- * Raw food gets hot enough for long enough all through, on the heat or after it; and what was cooked, cooled and heated again
- * likewise.
- */
+/** Raw food gets hot enough for long enough all through, on the heat or after it. */
 record CookedThrough(Profile profile) implements SafetyRule {
-
-  /** Below this, C, food was cooled rather than taken from one heat to the next. Common practice. */
-  private static final double COOLED = 10;
 
   @Override
   public List<Concern> check(Track track) {
@@ -28,7 +20,6 @@ record CookedThrough(Profile profile) implements SafetyRule {
     Leg first = track.legs().stream().filter(Spans::cooks).findFirst().orElse(null);
     if (first != null) {
       raw(track, first, all);
-      reheated(track, first, all);
     }
     return all;
   }
@@ -47,35 +38,15 @@ record CookedThrough(Profile profile) implements SafetyRule {
     }
   }
 
-  private void reheated(Track track, Leg first, List<Concern> all) {
-    Leg last = track.legs().stream().filter(Spans::cooks).reduce(first, (one, next) -> next);
-    boolean cooled = IntStream.rangeClosed(first.when().to(), last.when().from())
-        .anyMatch(minute -> isInTheCold(track.at(minute)) || track.food(minute).mean() < COOLED);
-    if (!cooled) {
-      return;
-    }
-    double[] coldest = coldest(track, last);
-    for (Profile.Reheat reheat : profile.reheat()) {
-      if (!reheat.hold().isMet(coldest)) {
-        all.add(concern(last, coldest, reheat.hold(), "Heated again to"));
-      }
-    }
-  }
-
-  private static boolean isInTheCold(Leg leg) {
-    Store store = leg.store();
-    return store != null && store.kind().isCold();
-  }
-
   /** From the beginning of one leg on, with the minute in which the last is probed before it comes off the heat. */
-  private static double[] coldest(Track track, Leg leg) {
+  static double[] coldest(Track track, Leg leg) {
     return DoubleStream.concat(
         Arrays.stream(track.coldest(leg.when().from(), leg.when().to())),
         Arrays.stream(track.coldest(leg.when().to(), track.to())))
         .toArray();
   }
 
-  private static Concern concern(Leg leg, double[] coldest, HoldTime hold, String what) {
+  static Concern concern(Leg leg, double[] coldest, HoldTime hold, String what) {
     double most = Double.NEGATIVE_INFINITY;
     for (double each : coldest) {
       most = Math.max(most, each);

@@ -40,8 +40,10 @@ public final class Watch {
     Profile profile = Profile.of(event.rules());
     return List.of(
         new CookedThrough(profile),
+        new HeatedAgain(profile),
         new Cooling(profile),
         new LeftOut(profile, event.kitchen()),
+        new TimeOnly(profile),
         new KeptHot(profile));
   }
 }

@@ -33,6 +33,7 @@ public final class Kitchens {
 
   private static final Power BURNER = new Power(1500);
 
+  private Temperature room = Temperature.celsius(20);
   private int landing = Kitchen.LANDING;
   private Length gap = Length.cm(1);
   private final List<Ovens> ovens = new ArrayList<>(List.of(Ovens.anOven("oven")));
@@ -87,6 +88,11 @@ public final class Kitchens {
   private static Length height(Size size) {
     Length height = size.height();
     return height == null ? Length.cm(0) : height;
+  }
+
+  public Kitchens room(double celsius) {
+    room = Temperature.celsius(celsius);
+    return this;
   }
 
   public Kitchens landing(int vesselsInAll) {
@@ -158,7 +164,7 @@ public final class Kitchens {
   }
 
   public Kitchen kitchen() {
-    return new Kitchen(Temperature.celsius(20), landing, gap, ovens.stream().map(Ovens::oven).toList(),
+    return new Kitchen(room, landing, gap, ovens.stream().map(Ovens::oven).toList(),
         burners, stores, vessels, appliances, circuits);
   }
 }

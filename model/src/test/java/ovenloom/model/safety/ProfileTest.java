@@ -38,7 +38,8 @@ class ProfileTest {
         profile.hot().stream().map(Profile.Limit::source),
         profile.cold().stream().map(Profile.Limit::source),
         profile.days().stream().map(Profile.Days::source),
-        profile.out().stream().map(Profile.OutOfTemperature::source)).flatMap(each -> each).toList();
+        profile.out().stream().map(Profile.OutOfTemperature::source),
+        profile.timeOnly().stream().map(Profile.TimeOnly::source)).flatMap(each -> each).toList();
     assertThat(sources).hasSizeGreaterThan(5).allSatisfy(source -> {
       assertThat(source.document()).isNotBlank();
       assertThat(source.edition()).isNotBlank();
@@ -100,7 +101,27 @@ class ProfileTest {
     Profile.Reheat reheat = Profile.read("us-service").reheat().getFirst();
 
     assertThat(reheat.hold().rows()).containsExactly(new HoldTime.Row(Temperature.fahrenheit(165), 15));
-    assertThat(reheat.minutes()).isEqualTo(120);
+    assertThat(reheat.within()).isEqualTo(new Profile.Within(Temperature.fahrenheit(41), 120));
+  }
+
+  /** Food Code 3-501.19(B), (C); FSA Guidance on Temperature Control, 2007, paragraphs 42-49 and 57-59. */
+  @Test
+  void by_the_clock_alone_food_stands_out_for_four_hours_or_six_and_in_the_uk_for_two_if_it_was_hot() {
+    assertThat(Profile.read("us-service").timeOnly()).singleElement().satisfies(limit -> {
+      assertThat(limit.cold()).isEqualTo(Temperature.fahrenheit(41));
+      assertThat(limit.hot()).isEqualTo(Temperature.fahrenheit(135));
+      assertThat(List.of(limit.afterHot(), limit.afterCold())).containsExactly(240, 240);
+      assertThat(limit.cool()).isEqualTo(new Profile.Cool(Temperature.fahrenheit(70), 360));
+      assertThat(limit.once()).isFalse();
+    });
+    assertThat(Profile.read("uk").timeOnly()).singleElement().satisfies(limit -> {
+      assertThat(limit.cold()).isEqualTo(Temperature.celsius(8));
+      assertThat(limit.hot()).isEqualTo(Temperature.celsius(63));
+      assertThat(List.of(limit.afterHot(), limit.afterCold())).containsExactly(120, 240);
+      assertThat(limit.cool()).isNull();
+      assertThat(limit.once()).isTrue();
+    });
+    assertThat(Profile.read("us-home").timeOnly()).isEmpty();
   }
 
   @Test
