@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * One thing to do, at one minute.
  *
- * @param cooks who does it; none where it needs nobody in particular
+ * @param cooks who is booked for it; none where it needs nobody in particular
  * @param thing what it is done to, which is what the eye looks for: a dish, an oven
  * @param words what is done, in sentences
  * @param places what is empty and what is full after it
@@ -17,10 +17,10 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words, Pl
 
   /**
    * What comes first within a minute: food is probed before it is taken out; a place is emptied before it is filled, and what goes from one to another comes
-   * between the two; a dial is turned when the oven is empty.
+   * between the two; a dial is turned when the oven is empty. What goes on by itself wants nobody.
    */
   enum Turn {
-    PROBE, TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, WASH
+    PROBE, TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, BY_ITSELF, WASH
   }
 
   private static final Comparator<Act> ORDER = Comparator.comparingInt(Act::at).thenComparing(Act::turn);
@@ -31,6 +31,12 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words, Pl
 
   Act(int at, Turn turn, List<String> cooks, String thing, String words) {
     this(at, turn, cooks, thing, words, Places.NONE);
+  }
+
+  /** {@code Greta, Tom}; {@code anyone} where somebody must act and nobody is booked. */
+  String who() {
+    boolean wantsNobody = turn == Turn.TABLE || turn == Turn.BY_ITSELF;
+    return cooks.isEmpty() && !wantsNobody ? "anyone" : String.join(", ", cooks);
   }
 
   @Override

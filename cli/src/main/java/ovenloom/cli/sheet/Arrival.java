@@ -70,9 +70,17 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
     List<Filling> emptied = armful.emptied();
     boolean isPoured = !filled.isEmpty() && !emptied.isEmpty() && !kinds(filled).equals(kinds(emptied));
     if (!isPoured) {
-      return place + Words.in(armful.fillings());
+      return place + vessels();
     }
     return "From " + Words.vessels(emptied, "the ") + " into " + Words.vessels(filled, "the ") + ". " + place;
+  }
+
+  /** A machine might be filled by itself, so it is said that these go into it. */
+  private String vessels() {
+    List<Filling> fillings = armful.fillings();
+    return armful.spot() instanceof Spot.InMachine && !fillings.isEmpty()
+        ? ", in " + Words.vessels(fillings)
+        : Words.in(fillings);
   }
 
   private static Set<String> kinds(List<Filling> fillings) {
@@ -90,13 +98,13 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
   }
 
   private String care(Need.Bake bake, String oven) {
-    String done = timing().done("out") + inside(bake, oven);
+    String done = timing().done("out") + inside(oven);
     String which = hasOtherBakes() ? name() + ": " + done : Words.capital(done);
     return which + "." + timing().handsOn() + doorShut(bake);
   }
 
-  private String inside(Need.Bake bake, String oven) {
-    Temperature core = bake.core();
+  private String inside(String oven) {
+    Temperature core = ProbeActs.core(step());
     Oven where = words.kitchen().oven(oven);
     return core == null || where == null ? "" : ", at " + inside(core, where.dial().unit()) + " inside";
   }
@@ -124,11 +132,16 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
   private String onTheBench() {
     String machines = Words
         .and(step().step().appliances().stream().map(Need.OnAppliance::appliance).toList());
-    return doing(name() + Words.in(armful.filled()) + (machines.isEmpty() ? "" : " at the " + machines));
+    String what = name() + Words.in(armful.filled()) + (machines.isEmpty() ? "" : " at the " + machines);
+    String taken = new Waiting(book, armful.runs()).untilTaken();
+    return taken == null ? doing(what) : doing(what, timing().look(taken));
   }
 
   private String doing(String what) {
-    String until = timing().until();
+    return doing(what, timing().until());
+  }
+
+  private static String doing(String what, String until) {
     return what + (until.startsWith("until") ? " " : ": ") + until + ".";
   }
 

@@ -109,15 +109,23 @@ record Fetching(Book book, Words words, Armful armful) {
     return fillings.isEmpty() ? step : Words.vessels(fillings) + " (" + step + ")";
   }
 
-  /** {@code  Uses Leg of lamb (roast).} for food of other dishes that is not told by its name before; else nothing. */
-  String uses(String before) {
+  /**
+   * {@code  With what Leg of lamb (roast) left in it.} {@code  With Leeks (stew).} For food of other dishes that is not told by its
+   * name before; else nothing.
+   */
+  String with(String before) {
     Set<String> others = new LinkedHashSet<>();
     for (BatchStep earlier : feeders()) {
       if (!isOwn(earlier) && !before.contains(": " + earlier.dish().name() + ".")) {
-        others.add(earlier.dish().name() + " (" + earlier.step().name() + ")");
+        String food = earlier.dish().name() + " (" + earlier.step().name() + ")";
+        others.add(isInItsVessel(earlier) ? "what " + food + " left in it" : food);
       }
     }
-    return others.isEmpty() ? "" : " Uses " + Words.and(List.copyOf(others)) + ".";
+    return others.isEmpty() ? "" : " With " + Words.and(List.copyOf(others)) + ".";
+  }
+
+  private boolean isInItsVessel(BatchStep earlier) {
+    return armful.fillings().stream().anyMatch(filling -> filling.steps().contains(earlier.index()));
   }
 
   private boolean isOwn(BatchStep earlier) {

@@ -70,7 +70,8 @@ final class FoodActs {
     return switch (leg.spot()) {
       case Spot.InOven(String oven, List<Integer> racks) -> {
         String how = leg.hold() == null ? ", switched off," : " at " + leg.hold().written();
-        yield one(journey, leg.when().from(), Turn.WAIT, "Leave in " + words.oven(oven) + how + until + ".");
+        yield one(journey, leg.when().from(), Turn.BY_ITSELF,
+            "Leave in " + words.oven(oven) + how + until + ".");
       }
       case Spot.OnBurners(List<String> burners) ->
         one(journey, leg.when().from(), Turn.WAIT, "Turn the burner low. Keep warm on it" + until + ".");

@@ -23,6 +23,7 @@ record HowWarm(Plan plan, Page page) {
         plan.event().dishes().stream().mapToInt(dish -> Wrapped.length(dish.name())).max().orElse(0)));
     if (!served.isEmpty()) {
       atTheTable(served, width);
+      new NotPredicted(plan, served).reasons().forEach((dish, why) -> row(dish, why, width));
     }
     page.blank().line(rules());
     if (!concerns.isEmpty()) {
@@ -43,8 +44,11 @@ record HowWarm(Plan plan, Page page) {
     page.blank().underlined("How warm it is at the table");
     page.line("Predicted, stirred together, and how far it may be off. A prediction is no thermometer.")
         .blank();
-    served.forEach(each -> page
-        .row(List.of(new Cell(each.dish().name(), width, true), new Cell(words(each), 0, false))));
+    served.forEach(each -> row(each.dish().name(), words(each), width));
+  }
+
+  private void row(String dish, String words, int width) {
+    page.row(List.of(new Cell(dish, width, true), new Cell(words, 0, false)));
   }
 
   private String words(Served served) {
@@ -62,7 +66,7 @@ record HowWarm(Plan plan, Page page) {
 
   private void concern(Concern concern, int width) {
     String step = Words.capital(concern.step().step().name());
-    page.row(List.of(new Cell(concern.step().dish().name(), width, true),
-        new Cell(step + ": " + concern.what() + " (" + concern.source() + ".) " + concern.help(), 0, false)));
+    String words = step + ": " + concern.what() + " (" + concern.source() + ".) " + concern.help();
+    row(concern.step().dish().name(), words, width);
   }
 }

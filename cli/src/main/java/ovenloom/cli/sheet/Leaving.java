@@ -2,6 +2,7 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.cli.sheet.Journey.Leg;
 import ovenloom.model.menu.Filling;
@@ -32,23 +33,40 @@ record Leaving(Book book, Words words) {
     return from(leg.spot()).isEmpty() ? List.of() : then(journey, leg, at, turn, HERE, "");
   }
 
-  /** Leaves a place and goes on; a long unloading is told when it begins, in a line of its own. */
+  /** Leaves a place and goes on; an unloading that begins before is told when it does, in a line of its own. */
   List<DishAct> then(Journey journey, Leg leg, int at, Turn turn, Spot to, String next) {
     HandsOn out = leg.out();
     List<DishAct> acts = new ArrayList<>();
-    if (out != null && out.when().minutes() > 1) {
-      String length = ": " + out.when().minutes() + " min, until " + clock().time(at, out.when().from())
-          + ".";
-      acts.add(
-          act(journey, out.when().from(), Turn.OUT, out.cooks(), HERE, HERE, from(leg.spot()) + length));
+    Unloading unloading = unloading(leg);
+    if (out != null && unloading != null && unloading.at() < at) {
+      boolean isPutDown = turn == Turn.OUT && to.equals(HERE);
+      if (isPutDown && !unloading.isLong()) {
+        return List.of(act(journey, unloading.at(), turn, out.cooks(), leg.spot(), to, next));
+      }
+      acts.add(act(journey, unloading.at(), Turn.OUT, out.cooks(), HERE, HERE, length(leg, out)));
       if (!next.isEmpty() || turn == Turn.SERVE) {
-        acts.add(act(journey, at, turn, List.of(), HERE, to, next));
+        acts.add(act(journey, at, turn, turn == Turn.SERVE ? List.of() : out.cooks(), HERE, to, next));
       }
       return acts;
     }
     List<String> cooks = out == null ? List.of() : out.cooks();
     acts.add(act(journey, at, turn, cooks, leg.spot(), to, next));
     return acts;
+  }
+
+  /** Of food that is in an oven. */
+  @Nullable
+  Unloading unloading(Leg leg) {
+    return leg.out() != null && leg.spot() instanceof Spot.InOven(String oven, List<Integer> racks)
+        ? new Unloading(book, oven, leg.out())
+        : null;
+  }
+
+  private String length(Leg leg, HandsOn out) {
+    int from = out.when().from();
+    return from(leg.spot()) + ": " + out.when().minutes() + " min, until "
+        + clock().time(out.when().to(), from)
+        + ".";
   }
 
   private DishAct act(Journey journey, int at, Turn turn, List<String> cooks, Spot from,

@@ -2,9 +2,12 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Need;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
@@ -12,8 +15,10 @@ import ovenloom.model.plan.Placement;
 /** What wants hands while a run goes on: a tray to be turned, a pot to be stirred. */
 record Middle(Book book, Placement run) {
 
-  /** A file says when a bake wants hands, and not what for; only of a roast it is known. */
+  /** A file says when a bake wants hands, and not what for; only of what is roasted it is known. */
   private static final Pattern ROAST = Pattern.compile("\\broast", Pattern.CASE_INSENSITIVE);
+
+  private static final Set<String> MEAT = Set.of("raw meat", "raw poultry", "whole roast");
 
   List<DishAct> acts() {
     BatchStep step = book.steps(run).getFirst();
@@ -35,22 +40,29 @@ record Middle(Book book, Placement run) {
     return switch (moment) {
       case Need.Moment.Throughout() -> "";
       case Need.Moment.First(int minutes) -> "";
-      case Need.Moment.Last(int minutes) -> last(hands, step);
-      case Need.Moment.At(int after, int minutes, boolean sharp) -> verb(step) + ": " + minutes + " min.";
+      case Need.Moment.Last(int minutes) -> handsOn(hands, step);
+      case Need.Moment.At(int after, int minutes, boolean sharp) -> {
+        String verb = verb(step);
+        yield verb == null ? handsOn(hands, step) : verb + ": " + minutes + " min.";
+      }
     };
   }
 
-  private String last(HandsOn hands, BatchStep step) {
+  private String handsOn(HandsOn hands, BatchStep step) {
     String until = new Clock(book.event().calendar()).time(hands.when().to(), hands.when().from());
     String what = Words.capital(step.step().name());
     return what + ": hands-on until " + until + ".";
   }
 
-  private static String verb(BatchStep step) {
-    boolean isARoast = step.step().bake() != null && ROAST.matcher(step.step().name()).find();
-    if (isARoast) {
-      return "Turn or baste";
+  private static @Nullable String verb(BatchStep step) {
+    Need.Bake bake = step.step().bake();
+    if (bake != null && ROAST.matcher(step.step().name()).find()) {
+      return isMeat(step.dish(), bake) ? "Turn or baste" : "Turn";
     }
-    return step.step().burner() != null ? "Stir" : "See to it (" + step.step().name() + ")";
+    return step.step().burner() != null ? "Stir" : null;
+  }
+
+  private static boolean isMeat(Dish dish, Need.Bake bake) {
+    return bake.stands() != null || dish.tags().stream().anyMatch(MEAT::contains);
   }
 }

@@ -1,19 +1,25 @@
 package ovenloom.cli.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act.Turn;
+import ovenloom.model.heat.Kind;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
+import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.safety.CookTo;
 
-/** Where a card says how hot its food must be inside: a thermometer, before it comes off the heat. */
+/** Where a card says how hot its food must be inside: a look as soon as it may be, a thermometer before it comes off the heat. */
 record ProbeActs(Book book, Placement run) {
 
   private static final String WHOLE_ROAST = "whole roast";
+
+  /** Minutes; who probes it so soon need not look before. */
+  private static final int SOON = 5;
 
   List<DishAct> acts() {
     BatchStep step = book.steps(run).getFirst();
@@ -21,21 +27,49 @@ record ProbeActs(Book book, Placement run) {
     if (core == null) {
       return List.of();
     }
+    HandsOn out = unloading();
+    List<String> cooks = out == null ? List.of() : out.cooks();
+    long celsius = Math.round(core.inCelsius());
+    List<DishAct> acts = new ArrayList<>(List.of(act(at(out), cooks, step, probe(step, celsius))));
+    int look = new Timing(new Clock(book.event().calendar()), step, run).look();
+    if (step.step().bake() != null && look + SOON <= at(out)) {
+      acts.add(act(look, List.of(), step, "Look: at " + celsius + " C inside it is done."));
+    }
+    return acts;
+  }
+
+  private DishAct act(int at, List<String> cooks, BatchStep step, String words) {
+    return new DishAct(at, Turn.PROBE, cooks, step, run.batches(), words, Places.NONE);
+  }
+
+  private static String probe(BatchStep step, long celsius) {
+    String how = isLiquid(step) ? "Stir, then probe: " : "Probe the middle: ";
     String where = step.step().bake() == null ? "on" : "in";
-    String words = "Probe the middle: " + Math.round(core.inCelsius())
-        + " C or more. If it is less, leave it " + where
-        + " and probe again every 5 min.";
-    List<String> cooks = run.hands()
+    return how + celsius + " C or more. If it is less, leave it " + where + " and probe again every 5 min.";
+  }
+
+  /** As it says; else what is only ever on burners is taken to be. */
+  private static boolean isLiquid(BatchStep step) {
+    boolean isBaked = step.dish().steps().stream().anyMatch(each -> each.bake() != null);
+    Kind kind = step.dish().kind();
+    return kind == null ? step.step().burner() != null && !isBaked : kind == Kind.LIQUID;
+  }
+
+  private @Nullable HandsOn unloading() {
+    return run.hands()
         .stream()
         .filter(hands -> hands.act() == HandsOn.Act.UNLOAD)
-        .flatMap(hands -> hands.cooks().stream())
-        .distinct()
-        .toList();
-    return List.of(new DishAct(run.when().to(), Turn.PROBE, cooks, step, run.batches(), words, Places.NONE));
+        .findFirst()
+        .orElse(null);
+  }
+
+  private int at(@Nullable HandsOn out) {
+    Baking baking = run.baking();
+    return out == null || baking == null ? run.when().to() : new Unloading(book, baking.oven(), out).at();
   }
 
   /** As the card says; of raw food no less than it must be cooked to, but for a whole roast, which may be cooler for longer. */
-  private static @Nullable Temperature core(BatchStep step) {
+  static @Nullable Temperature core(BatchStep step) {
     Need.Bake bake = step.step().bake();
     Need.OnBurner burner = step.step().burner();
     Temperature card = bake != null ? bake.core() : burner != null ? burner.core() : null;

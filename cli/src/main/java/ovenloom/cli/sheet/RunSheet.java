@@ -78,7 +78,17 @@ public final class RunSheet {
         .map(course -> course.name() + " at " + clock.time(course.at()))
         .collect(Collectors.joining(", "));
     page.heading(event.name());
-    page.line(event.guests() + " guests. " + clock.date(0) + ": " + courses + ".");
+    page.line(event.guests() + " guests. " + clock.date(0) + ": " + courses + "." + nothingFor());
+  }
+
+  private String nothingFor() {
+    List<String> bare = plan.event()
+        .courses()
+        .stream()
+        .filter(course -> !new TableActs(plan.event()).hasADish(course))
+        .map(course -> course.name() + " at " + clock.time(course.at()))
+        .toList();
+    return bare.isEmpty() ? "" : " Nothing is made here for " + Words.and(bare) + ".";
   }
 
   private void days() {
@@ -102,16 +112,23 @@ public final class RunSheet {
     List<Cell> cells = new ArrayList<>();
     cells.add(new Cell(showTime ? clock.column(act.at()) : "", TIME, false));
     if (plan.event().cooks().size() > 1) {
-      cells.add(new Cell(String.join(", ", act.cooks()), cooksWidth(), false));
+      cells.add(new Cell(who(act), cooksWidth(), false));
     }
     cells.add(new Cell(act.thing(), thingsWidth(), true));
     cells.add(new Cell(act.words(), 0, act.turn() == Act.Turn.TABLE));
     return cells;
   }
 
+  /** What goes to the table when all sit down is told in one list, which is everyone's. */
+  private String who(Act act) {
+    boolean isListed = act.turn() == Act.Turn.SERVE && act.cooks().isEmpty()
+        && plan.event().courses().stream().anyMatch(course -> course.at() == act.at());
+    return isListed ? "" : act.who();
+  }
+
   private int cooksWidth() {
     int longest = acts.stream()
-        .mapToInt(act -> Wrapped.length(String.join(", ", act.cooks())))
+        .mapToInt(act -> Wrapped.length(who(act)))
         .max()
         .orElse(0);
     return Math.min(longest, page.width() / 7);

@@ -18,6 +18,8 @@ final class Start {
   private final BatchStep step;
   private final Fetching fetching;
   private final Spot spot;
+  private final List<Fetching.Food> foods;
+  private final boolean isThereAlready;
   private final Set<String> sentences = new LinkedHashSet<>();
   private final List<DishAct> acts = new ArrayList<>();
   private boolean isEmptied;
@@ -29,26 +31,26 @@ final class Start {
     this.step = armful.step();
     this.fetching = new Fetching(book, words, armful);
     this.spot = armful.spot();
+    this.foods = fetching.all();
+    this.isThereAlready = !foods.isEmpty() && foods.stream().allMatch(Fetching.Food::isThere);
   }
 
   List<DishAct> acts() {
     List<String> cooks = new ArrayList<>(cooks());
-    List<Fetching.Food> foods = fetching.all();
-    foods.forEach(food -> fetch(food, foods, cooks));
+    foods.forEach(food -> fetch(food, cooks));
     sentences.add(outOfTheCold());
-    boolean isThereAlready = !foods.isEmpty() && foods.stream().allMatch(Fetching.Food::isThere);
     String begins = new Arrival(book, words, armful, isThereAlready).sentences();
-    sentences.add(new Waiting(book, armful.runs()).after(begins, spot)
-        + fetching.uses(String.join(" ", sentences)) + served());
+    sentences.add(begins + new Waiting(book, armful.runs()).after(spot)
+        + fetching.with(String.join(" ", sentences)) + served());
     sentences.remove("");
     String all = String.join(" ", sentences);
     armful.runs()
         .forEach(run -> acts.add(
-            new DishAct(armful.at(), turn(), cooks, step, run.batches(), all, places(foods))));
+            new DishAct(armful.at(), turn(), cooks, step, run.batches(), all, places())));
     return acts;
   }
 
-  private Places places(List<Fetching.Food> foods) {
+  private Places places() {
     return foods.stream()
         .filter(food -> !food.isThere())
         .map(food -> Places.between(food.leg().spot(), spot))
@@ -56,11 +58,13 @@ final class Start {
   }
 
   /** In the same line, unless somebody else takes it out, or takes a while to. */
-  private void fetch(Fetching.Food food, List<Fetching.Food> all, List<String> cooks) {
+  private void fetch(Fetching.Food food, List<String> cooks) {
     Leaving leaving = new Leaving(book, words);
     HandsOn out = food.isThere() ? null : food.leg().out();
     boolean byOthers = out != null && !cooks.isEmpty() && !out.cooks().equals(cooks);
-    if (out != null && (byOthers || out.when().minutes() > 1)) {
+    Unloading unloading = out == null ? null : leaving.unloading(food.leg());
+    boolean isBefore = unloading != null && unloading.at() < armful.at();
+    if (byOthers || isBefore) {
       food.from()
           .forEach(from -> acts
               .addAll(leaving.alone(Journey.of(book, from), food.leg(), armful.at(), Turn.OUT)));
@@ -71,7 +75,7 @@ final class Start {
       cooks.addAll(out.cooks());
     }
     isEmptied |= !food.isThere() && !(food.leg().spot() instanceof Spot.Bench);
-    sentences.add(fetching.sentence(food, all, leaving.sentence(food.leg().spot())));
+    sentences.add(fetching.sentence(food, foods, leaving.sentence(food.leg().spot())));
   }
 
   /** What a file says is cold when its first step begins has been somewhere cold. */
@@ -107,6 +111,9 @@ final class Start {
   }
 
   private Turn turn() {
+    if (isThereAlready && cooks().isEmpty() && armful.filled().isEmpty()) {
+      return Turn.BY_ITSELF;
+    }
     if (spot instanceof Spot.InOven) {
       return isEmptied ? Turn.INTO_OVEN : Turn.IN;
     }

@@ -26,8 +26,12 @@ record Timing(Clock clock, BatchStep step, Placement run) {
     }
     int free = free();
     String first = free == run.when().from() ? "" : ", hands-on until " + at(free);
-    String look = look() == run.when().to() ? "" : ", look from " + at(look());
-    return until + first + look;
+    return look(until + first);
+  }
+
+  /** {@code until 18:25, look from 18:20}; what is given alone where the run always takes as long. */
+  String look(String until) {
+    return look() == run.when().to() ? until : until + ", look from " + at(look());
   }
 
   /** {@code Hands-on until 18:08.} where a bake begins with hands, or has them all the while; else nothing. */
@@ -52,7 +56,7 @@ record Timing(Clock clock, BatchStep step, Placement run) {
   }
 
   /** The minute from which it may be done: written and booked minutes stretch alike. */
-  private int look() {
+  int look() {
     return run.when().from() + length().least();
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Journey.Leg;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.BatchStep;
@@ -21,25 +22,30 @@ record Waiting(Book book, List<Placement> runs) {
     return Set.copyOf(untils().values()).equals(Set.copyOf(other.untils().values()));
   }
 
-  /** What follows a sentence, its full stop and all: {@code . Stays there until 18:30.} */
-  String after(String sentence, Spot spot) {
-    String waits = switch (spot) {
+  /** A sentence that follows: {@code  Stays there until 18:30.} */
+  String after(Spot spot) {
+    return switch (spot) {
       case Spot.Bench() -> onTheCounter();
       case Spot.OnShelves(String store, List<String> shelves) -> there();
       case Spot.InOven(String oven, List<Integer> racks) -> "";
       case Spot.OnBurners(List<String> burners) -> "";
       case Spot.InMachine(String machine) -> "";
     };
-    return waits.startsWith(";") ? sentence.substring(0, sentence.length() - 1) + waits : sentence + waits;
+  }
+
+  /** {@code until 18:30}, for all of what rests by itself on the worktop and goes on doing so; else null. */
+  @Nullable
+  String untilTaken() {
+    boolean isByItself = step().step().hands().isEmpty();
+    Map<Integer, String> untils = untils();
+    Set<String> different = Set.copyOf(untils.values());
+    return isByItself && untils.size() == batches() && different.size() == 1 ? different.iterator().next()
+        : null;
   }
 
   private String onTheCounter() {
-    if (untils().isEmpty() || minutes() < WORTH_TELLING) {
-      return "";
-    }
-    String until = untils().values().iterator().next();
-    boolean isByItself = step().step().hands().isEmpty();
-    return (isByItself ? "; may stand " : " On the counter ") + until + ".";
+    boolean isWorthTelling = minutes() >= WORTH_TELLING && untilTaken() == null;
+    return isWorthTelling ? " On the counter " + untils().values().iterator().next() + "." : "";
   }
 
   /** Batches that were put in together may be taken one by one, and some of them before the others. */
@@ -50,8 +56,7 @@ record Waiting(Book book, List<Placement> runs) {
     if (batches.isEmpty()) {
       return "";
     }
-    int all = runs.stream().mapToInt(run -> book.steps(run).size()).sum();
-    if (batches.size() == 1 && untils.size() == all) {
+    if (batches.size() == 1 && untils.size() == batches()) {
       return " Stays there " + batches.keySet().iterator().next() + ".";
     }
     return " Stays there: " + batches.entrySet()
@@ -90,6 +95,10 @@ record Waiting(Book book, List<Placement> runs) {
         .mapToInt(Stretch::minutes)
         .max()
         .orElse(0);
+  }
+
+  private int batches() {
+    return runs.stream().mapToInt(run -> book.steps(run).size()).sum();
   }
 
   private BatchStep step() {

@@ -50,7 +50,7 @@ class RunSheetTest {
         "17:00 | Pie | Fill (dish): 20 min, until 17:20. On the counter until 18:00.",
         "17:50 | Oven | Preheat: 180 C, ready at 18:00.",
         "18:00 | Pie | Into the oven (dish): lower rack, 180 C. Look from 18:40, out by 18:45.",
-        "18:20 | Pie | See to it (bake): 2 min.",
+        "18:20 | Pie | Bake: hands-on until 18:22.",
         "18:45 | Pie | Out of the oven. Onto the counter until 19:00.",
         "18:45 | Oven | Switch off.",
         "19:00 | SUPPER | AT THE TABLE. Served until 19:20.",
@@ -67,6 +67,7 @@ class RunSheetTest {
         .plan());
 
     assertThat(lines).containsSubsequence(
+        "18:40 | Pie | Look: at 74 C inside it is done.",
         "18:45 | Pie | Probe the middle: 74 C or more. If it is less, leave it in and probe again every 5 min.",
         "18:45 | Pie | Out of the oven. Onto the counter until 19:00.");
   }
@@ -80,7 +81,8 @@ class RunSheetTest {
         .run("Pie/bake", at("18:00"))
         .plan());
 
-    assertThat(lines).anyMatch(line -> line.startsWith("18:45 | Pie | Probe the middle: 74 C or more."));
+    assertThat(lines).anyMatch(line -> line.startsWith("18:45 | Pie | Probe the middle: 74 C or more."))
+        .anyMatch(line -> line.contains("out by 18:45, at 74 C inside."));
   }
 
   @Test
@@ -107,6 +109,38 @@ class RunSheetTest {
         .contains("No rules are named, so the strictest of us-home, us-service, uk hold for what is safe.");
     assertThat(lines(home.run("Pie/fill", at("17:00")).run("Pie/bake", at("18:00")).plan()))
         .contains("What is safe is held against the rules us-home.");
+  }
+
+  @Test
+  void what_is_only_on_burners_is_stirred_before_it_is_probed() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Soup
+            steps: [{do: simmer, takes: 20 min, burner: large, in: pot, core: 74 C}]
+        """).run("Soup/simmer", at("18:40")).plan());
+
+    assertThat(lines).contains(
+        "19:00 | Soup | Stir, then probe: 74 C or more. If it is less, leave it on and probe again every 5 min.");
+  }
+
+  @Test
+  void dishes_of_which_nobody_says_how_warm_they_are_say_why() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Leeks
+            steps: [{do: stew, takes: 20 min, burner: large, in: pot, keeps: {counter: 1 h}}]
+          - dish: Duck
+            steps: [{do: thaw, takes: 1 h, in: tray, starts: frozen}]
+          - dish: Fish
+            steps: [{do: plate, takes: 10 min, hands: throughout, in: platter, uses: Leeks/stew}]
+        """)
+        .run("Leeks/stew", at("18:30"))
+        .run("Duck/thaw", at("18:00"))
+        .run("Fish/plate", at("18:50"))
+        .plan());
+
+    assertThat(lines).contains("Leeks | goes into Fish.",
+        "Duck | not predicted: it was frozen, or something in it was.");
   }
 
   @Test
@@ -179,6 +213,36 @@ class RunSheetTest {
     assertThat(together).contains(
         "17:00 | Jonas | Pie | Fill (dish): 20 min, until 17:20. On the counter until 18:00.",
         "18:45 | Mira | Pie | Out of the oven. Onto the counter until 19:00.");
+  }
+
+  @Test
+  void of_several_cooks_anyone_does_what_nobody_is_booked_for() {
+    var alone = lines(pie().plan());
+    var together = lines(HandPlan.forProblem(KITCHEN + TWO + """
+        dishes:
+          - dish: Loaf
+            steps:
+              - {do: shape, takes: 10 min, hands: throughout, in: tray, keeps: {fridge: 1 day}}
+              - {do: prove, takes: 20 min}
+              - {do: bake, takes: 20 min, bake: {at: 180 C}}
+              - {do: cool, takes: 10 min}
+        """)
+        .run("Loaf/shape", at("17:00"))
+        .waits("Loaf/shape", new Where.OnShelf("fridge", List.of("top")), at("18:00"), new Where.Counter(),
+            at("18:10"))
+        .run("Loaf/prove", at("18:10"))
+        .run("Loaf/bake", at("18:30"))
+        .run("Loaf/cool", at("18:50"))
+        .plan());
+
+    assertThat(alone).noneMatch(line -> line.contains("anyone"));
+    assertThat(together).contains(
+        "17:10 | anyone | Loaf | Into the fridge, top shelf, until 18:00.",
+        "18:00 | anyone | Loaf | Out of the fridge, top shelf. Onto the counter until 18:10.",
+        "18:20 | anyone | Oven | Preheat: 180 C, ready at 18:30.",
+        "18:10 | Loaf | Prove until 18:30.",
+        "19:00 | SUPPER | AT THE TABLE. Served until 19:20.",
+        "19:00 | Loaf | To the table (tray).");
   }
 
   @Test
@@ -314,7 +378,7 @@ class RunSheetTest {
     assertThat(lines).containsSubsequence(
         "18:30 | Lamb | Out of the oven. Rest (platter) until 19:00.",
         "18:30 | Lamb | Dish with what is left in it: onto the counter until 18:50, for Gravy.",
-        "18:50 | Gravy | Onto a large burner (dish). Make gravy: 10 min, until 19:00. Uses Lamb (roast).");
+        "18:50 | Gravy | Onto a large burner (dish). Make gravy: 10 min, until 19:00. With what Lamb (roast) left in it.");
   }
 
   @Test

@@ -214,7 +214,7 @@ class WhereFoodGoesTest {
         .plan());
 
     assertThat(lines).contains("18:50 | Fish | Out of the fridge, top shelf: Sauce. Plate (platter): 10 min,"
-        + " until 19:00. Uses Beans (trim).");
+        + " until 19:00. With Beans (trim).");
   }
 
   @Test
@@ -296,7 +296,7 @@ class WhereFoodGoesTest {
   }
 
   @Test
-  void what_rests_by_itself_may_go_on_standing_where_it_is() {
+  void what_rests_by_itself_has_one_end_which_is_when_it_is_taken() {
     var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
         dishes:
           - dish: Loaf
@@ -305,7 +305,37 @@ class WhereFoodGoesTest {
               - {do: bake, takes: 30 min, bake: {at: 200 C}}
         """).run("Loaf/prove", at("17:20")).run("Loaf/bake", at("18:30")).plan());
 
-    assertThat(lines).contains("17:20 | Loaf | Prove (tray) until 18:20; may stand until 18:30.");
+    assertThat(lines).contains("17:20 | Loaf | Prove (tray) until 18:30.");
+  }
+
+  @Test
+  void an_oven_is_opened_once_for_what_comes_out_in_its_last_minute_and_for_what_goes_in() {
+    var plan = HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Rolls
+            portions: 4
+            steps:
+              - {do: bake, takes: 20 min, in: tray, bake: {at: 200 C}, core: 95 C, keeps: {counter: 1 h}}
+        """)
+        .run("Rolls/bake", at("18:01"))
+        .run("Rolls/bake", at("18:20"), run -> run.batches(2, 2).racks(1));
+
+    assertThat(lines(plan.plan())).containsSubsequence(
+        "18:20 | Rolls | Batch 1 of 2. Probe the middle: 95 C or more. If it is less, leave it in and probe again every"
+            + " 5 min.",
+        "18:20 | Rolls | Batch 1 of 2. Out of the oven. Onto the counter until 19:00.",
+        "18:20 | Rolls | Batch 2 of 2. Into the oven (tray): upper rack, 200 C. Out at 18:40, at 95 C inside.");
+  }
+
+  @Test
+  void pans_that_go_into_a_machine_are_said_to_go_into_it() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + "  appliances: {kettle: 1}\n" + HOST + """
+        dishes:
+          - dish: Leeks
+            steps: [{do: blanch, takes: 20 min, appliance: kettle, in: tray}]
+        """).run("Leeks/blanch", at("18:40")).plan());
+
+    assertThat(lines).contains("18:40 | Leeks | Into the kettle, in tray. Blanch until 19:00.");
   }
 
   @Test
@@ -339,26 +369,31 @@ class WhereFoodGoesTest {
   }
 
   @Test
-  void a_roast_is_turned_or_basted_and_what_else_is_baked_is_seen_to() {
+  void meat_that_is_roasted_is_turned_or_basted_and_what_else_is_roasted_is_turned() {
     var lines = lines(HandPlan
         .forProblem(KITCHEN + HOST
             + """
                 dishes:
                   - dish: Lamb
+                    tags: [raw meat]
                     steps: [{do: roast, takes: 60 min, bake: {at: 180 C}, in: dish, hands: [{at: 20 min, for: 2 min}]}]
+                  - dish: Roots
+                    steps: [{do: roast, takes: 30 min, bake: {at: 180 C}, in: dish, hands: [{at: 10 min, for: 2 min}]}]
                   - dish: Tart
                     steps: [{do: bake blind, takes: 60 min, bake: {at: 180 C}, in: tray, hands: [{at: 40 min, for: 2 min}]}]
                 """)
         .run("Lamb/roast", at("18:00"))
+        .run("Roots/roast", at("18:30"))
         .run("Tart/bake blind", at("18:00"), run -> run.racks(1))
         .plan());
 
     assertThat(lines).contains("18:20 | Lamb | Turn or baste: 2 min.",
-        "18:40 | Tart | See to it (bake blind): 2 min.");
+        "18:40 | Roots | Turn: 2 min.",
+        "18:40 | Tart | Bake blind: hands-on until 18:42.");
   }
 
   @Test
-  void a_course_of_which_nothing_is_made_here_is_not_told() {
+  void a_course_of_which_nothing_is_made_here_is_named_and_no_more() {
     var soup = KITCHEN.replace("[{name: supper",
         "[{name: soup, at: 2026-10-10 18:30}, {name: supper");
 
@@ -367,7 +402,8 @@ class WhereFoodGoesTest {
             .run("Cake/bake", at("18:30"))
             .plan());
 
-    assertThat(lines).contains("8 guests. Saturday 10 October 2026: supper at 19:00.")
+    assertThat(lines).contains(
+        "8 guests. Saturday 10 October 2026: supper at 19:00. Nothing is made here for soup at 18:30.")
         .anyMatch(line -> line.startsWith("19:00 | SUPPER"))
         .noneMatch(line -> line.contains("SOUP"));
   }

@@ -1,0 +1,28 @@
+package ovenloom.cli.sheet;
+
+import ovenloom.model.plan.HandsOn;
+import ovenloom.model.plan.Placement;
+
+/** Taking food out of an oven, in the last minutes it is in there. */
+record Unloading(Book book, String oven, HandsOn hands) {
+
+  /** Whether it takes a while. */
+  boolean isLong() {
+    return hands.when().minutes() > 1;
+  }
+
+  /** Whether the door is opened for something else to go in as it begins: one opens it once, and takes out first. */
+  boolean sharesADoor() {
+    return book.plan()
+        .placements()
+        .stream()
+        .filter(run -> run.when().from() == hands.when().from())
+        .map(Placement::baking)
+        .anyMatch(baking -> baking != null && baking.oven().equals(oven));
+  }
+
+  /** The minute at which the door is opened for it: the last of the bake, which is told as its end where nothing hangs on it. */
+  int at() {
+    return isLong() || sharesADoor() ? hands.when().from() : hands.when().to();
+  }
+}
