@@ -26,7 +26,8 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
     Baking baking = run().baking();
     Need.Bake bake = step().step().bake();
     if (baking != null && bake != null) {
-      return intoTheOven(baking) + " " + care(bake, baking.oven());
+      return intoTheOven(baking) + " " + care(bake, baking.oven())
+          + new Bend(book, step(), bake, baking).why();
     }
     return switch (armful.spot()) {
       case Spot.OnBurners(List<String> burners) ->

@@ -34,6 +34,8 @@ final class HandRun {
   private List<Integer> racks = List.of(0);
   private List<Integer> shelves = List.of(0);
   private @Nullable Integer minutes;
+  private StartState state = StartState.RESTED;
+  private double warmer;
 
   HandRun(Event event, Work work, String dish, String step, int from) {
     this.event = event;
@@ -53,6 +55,17 @@ final class HandRun {
 
   HandRun minutes(int booked) {
     minutes = booked;
+    return this;
+  }
+
+  HandRun from(StartState cold) {
+    state = cold;
+    return this;
+  }
+
+  /** By so many kelvins hotter than written. */
+  HandRun hotter(double kelvins) {
+    warmer = kelvins;
     return this;
   }
 
@@ -100,10 +113,11 @@ final class HandRun {
     for (Need.Stage stage : bake.stages()) {
       int end = stage.minutes() == null ? when.to() : start + stage.minutes();
       stages.add(
-          new Baking.StageRun(oven.dial().nearest(stage.written().temperature()), new Stretch(start, end)));
+          new Baking.StageRun(oven.dial().nearest(stage.written().temperature().plusKelvins(warmer)),
+              new Stretch(start, end)));
       start = end;
     }
-    return new Baking(oven.name(), oven.modes().getFirst(), stages, racks, StartState.RESTED);
+    return new Baking(oven.name(), oven.modes().getFirst(), stages, racks, state);
   }
 
   private List<String> burners(BatchStep first) {

@@ -2,6 +2,7 @@ package ovenloom.model.audit;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Event;
@@ -10,11 +11,19 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Stay;
 
-/** A plan under audit, beside the work it is a plan for. */
-public record Case(Event event, Work work, Plan plan) {
+/**
+ * A plan under audit, beside the work it is a plan for.
+ *
+ * @param cards of that work
+ */
+public record Case(Cards cards, Plan plan) {
 
-  static Case of(Event event, Plan plan) {
-    return new Case(event, Work.of(event), plan);
+  public Work work() {
+    return cards.work();
+  }
+
+  public Event event() {
+    return work().event();
   }
 
   /** All the runs that do a step: one, in a plan without breaks. */
@@ -33,10 +42,10 @@ public record Case(Event event, Work work, Plan plan) {
     return runs.isEmpty() ? null : runs.getFirst();
   }
 
-  /** The run that does a step by its index in the work. */
+  /** The run that does a step by its index in the work(). */
   @Nullable
   Placement run(int step) {
-    return run(work.steps().get(step));
+    return run(work().steps().get(step));
   }
 
   /** The steps a run does, in the order of their batches; none where the menu has no such step. */
@@ -50,7 +59,7 @@ public record Case(Event event, Work work, Plan plan) {
   }
 
   private List<BatchStep> steps(String dish, String step, Batches batches) {
-    return work.steps()
+    return work().steps()
         .stream()
         .filter(each -> dish.equals(each.dish().name()) && step.equals(each.step().name()))
         .filter(each -> batches.holds(each.batches()))
@@ -80,7 +89,7 @@ public record Case(Event event, Work work, Plan plan) {
 
   private String name(String dish, String step, Batches batches) {
     String name = dish + "/" + step;
-    boolean all = event.dishes()
+    boolean all = event().dishes()
         .stream()
         .anyMatch(each -> each.name().equals(dish) && batches.count() == each.batches());
     if (all) {

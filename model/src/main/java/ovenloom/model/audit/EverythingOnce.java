@@ -62,7 +62,11 @@ record EverythingOnce() implements KitchenRule {
     return step.once() ? batches.count() : step.together().most();
   }
 
+  /** How long a bake is depends on its heat, and is another rule's. */
   private void minutes(Case plan, Placement run, BatchStep step, List<Break> breaks) {
+    if (step.step().bake() != null) {
+      return;
+    }
     int booked = run.when().minutes();
     int off = Math.max(step.minutes() - booked, booked - step.mostMinutes());
     if (off > 0) {

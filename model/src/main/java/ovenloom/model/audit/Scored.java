@@ -27,7 +27,7 @@ record Scored() implements KitchenRule {
   @Override
   public List<Break> check(Case plan) {
     Score said = plan.plan().score();
-    Score counted = Reckoning.of(plan.event(), plan.plan());
+    Score counted = Reckoning.of(plan.cards(), plan.plan());
     List<Break> breaks = new ArrayList<>();
     Set<String> dishes = new TreeSet<>(said.atTheTable().keySet());
     dishes.addAll(counted.atTheTable().keySet());

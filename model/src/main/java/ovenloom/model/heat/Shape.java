@@ -19,6 +19,20 @@ public enum Shape {
     return sides;
   }
 
+  /** How much a layer holds, counted from the middle; all up to a face hold as much as that face times its layers. */
+  double volume(int layer) {
+    return face(layer + 1) * (layer + 1) - face(layer) * layer;
+  }
+
+  /** How wide the way is from so many layers to the next. */
+  double face(int layers) {
+    return switch (this) {
+      case SLAB -> 1;
+      case CYLINDER -> layers;
+      case SPHERE -> (double) layers * layers;
+    };
+  }
+
   /** What is zero where one of the terms of the series lies. */
   double root(double lambda, double biot) {
     return switch (this) {

@@ -55,9 +55,9 @@ public final class TemperatureProfile {
   public double mean() {
     double sum = 0;
     for (int i = 0; i < LAYERS; i++) {
-      sum += celsius[i] * volume(i);
+      sum += celsius[i] * body.shape().volume(i);
     }
-    return sum / Math.pow(LAYERS, body.shape().sides());
+    return sum / body.shape().face(LAYERS) / LAYERS;
   }
 
   /** The same food, with what is hotter than boiling water back at that: under a lid there is steam, and no crust. */
@@ -84,11 +84,6 @@ public final class TemperatureProfile {
     return new TemperatureProfile(into, celsius.clone(), surface);
   }
 
-  /** What of the volume is in a layer, times the layers to the power of the sides. */
-  private double volume(int layer) {
-    return Math.pow(layer + 1.0, body.shape().sides()) - Math.pow(layer, body.shape().sides());
-  }
-
   /** The same food after so many minutes there. */
   public TemperatureProfile after(int minutes, Surroundings there) {
     TemperatureProfile then = new TemperatureProfile(body, celsius.clone(), surface);
@@ -111,11 +106,12 @@ public final class TemperatureProfile {
     double towards = (there.coefficient() * air - taken + steeper * surface) / outside;
     double through = 1 / (1 / outside + thickness / (2 * body.material().conductivity()));
 
+    Shape shape = body.shape();
     double[] factor = new double[LAYERS];
     double inner = 0;
     for (int i = 0; i < LAYERS; i++) {
-      double outer = area(i + 1) * (i == LAYERS - 1 ? through : pass);
-      double store = keep * volume(i) / body.shape().sides();
+      double outer = shape.face(i + 1) * (i == LAYERS - 1 ? through : pass);
+      double store = keep * shape.volume(i) / shape.sides();
       double diagonal = store + inner + outer - (i == 0 ? 0 : inner * factor[i - 1]);
       double right = store * celsius[i] + inner * (i == 0 ? 0 : celsius[i - 1])
           + (i == LAYERS - 1 ? outer * towards : 0);
@@ -127,10 +123,5 @@ public final class TemperatureProfile {
       celsius[i] += factor[i] * celsius[i + 1];
     }
     surface = towards + (celsius[LAYERS - 1] - towards) * through / outside;
-  }
-
-  /** Of the way between a layer and the next, in layers. */
-  private double area(int face) {
-    return Math.pow(face, body.shape().sides() - 1.0);
   }
 }

@@ -43,17 +43,17 @@ public final class Life {
   private final Plan plan;
   private final Work work;
   private final Substance substance;
-  private final Card card;
+  private final Cards cards;
   private final Places places;
   private final List<List<Leg>> legs = new ArrayList<>();
   private final Set<Integer> frozen = new HashSet<>();
 
-  private Life(Plan plan, double draught) {
+  private Life(Plan plan, Cards cards, double draught) {
     this.plan = plan;
-    work = Work.of(plan.event());
-    substance = new Substance(work);
-    card = new Card(work, substance);
-    places = new Places(plan.event().kitchen(), card, draught);
+    this.cards = cards;
+    work = cards.work();
+    substance = cards.substance();
+    places = new Places(plan.event().kitchen(), cards, draught);
   }
 
   /**
@@ -62,9 +62,18 @@ public final class Life {
    * @param draught by how much air takes and gives more heat than is likely; 1 for what is likely
    */
   public static Life of(Plan plan, double draught) {
-    Life life = new Life(plan, draught);
+    return of(plan, new Cards(Work.of(plan.event())), draught);
+  }
+
+  /** The same, by cards that may have been used before, of the same menu. */
+  public static Life of(Plan plan, Cards cards, double draught) {
+    Life life = new Life(plan, cards, draught);
     life.work.steps().forEach(step -> life.legs.add(life.legs(step)));
     return life;
+  }
+
+  Cards cards() {
+    return cards;
   }
 
   /** The menu laid out, to which its steps belong. */
@@ -155,7 +164,7 @@ public final class Life {
     List<Leg> all = new ArrayList<>();
     int now = run.when().from();
     Need.Bake bake = step.step().bake();
-    food = bake == null ? food : food.stretched(card.body(step, bake));
+    food = bake == null ? food : food.stretched(cards.fit(step, bake).body());
     for (Places.Placed placed : places.during(step, run)) {
       now = add(all, step, placed, false, now, food);
       food = all.getLast().food().getLast();
@@ -208,13 +217,11 @@ public final class Life {
     if (comes.size() == 1) {
       return comes.getFirst().reshaped(body);
     }
-    StartState starts = step.step().starts();
-    if (starts == StartState.FROZEN) {
+    if (step.step().starts() == StartState.FROZEN) {
       return null;
     }
-    double fresh = card.celsius(starts == null ? StartState.RESTED : starts);
     return TemperatureProfile.uniform(body,
-        comes.stream().mapToDouble(TemperatureProfile::mean).average().orElse(fresh));
+        comes.stream().mapToDouble(TemperatureProfile::mean).average().orElse(cards.fresh(step)));
   }
 
   private static TemperatureProfile at(List<Leg> legs, int minute) {

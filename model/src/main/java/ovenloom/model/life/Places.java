@@ -20,10 +20,10 @@ import ovenloom.model.plan.Where;
 /**
  * What surrounds food in each place of a kitchen.
  *
- * @param card what the menu says of its bakes
+ * @param cards what the menu says of its bakes
  * @param draught by how much the air takes and gives more heat than is thought likely: 1 for what is likely
  */
-record Places(Kitchen kitchen, Card card, double draught) {
+record Places(Kitchen kitchen, Cards cards, double draught) {
 
   /** Room air, moving by itself, and what is radiated, W/(m2 K): 8 to 12. An engineering estimate. */
   static final double ON_THE_COUNTER = 10;
@@ -49,9 +49,9 @@ record Places(Kitchen kitchen, Card card, double draught) {
       return inTheOven(step, bake, baking);
     }
     int minutes = run.when().minutes();
-    if (step.step().burner() != null || card.isMadeHotByAMachine(step)) {
+    if (step.step().burner() != null || cards.isMadeHotByAMachine(step)) {
       return List.of(new Placed(step.step().burner() == null ? "machine" : "burner",
-          new Spell.WarmedTo(minutes, card.done(step))));
+          new Spell.WarmedTo(minutes, cards.done(step))));
     }
     if (!run.shelves().isEmpty()) {
       return List.of(shelf(run.shelves().getFirst().store(), minutes));
@@ -60,13 +60,13 @@ record Places(Kitchen kitchen, Card card, double draught) {
   }
 
   private List<Placed> inTheOven(BatchStep step, Need.Bake bake, Baking baking) {
-    if (!card.canComeTrue(step, bake)) {
+    if (!cards.fit(step, bake).bends()) {
       String where = baking.oven() + " at " + baking.stages().getLast().mark().written();
       int minutes = baking.stages().stream().mapToInt(stage -> stage.when().minutes()).sum();
-      return List.of(new Placed(where, new Spell.WarmedTo(minutes, card.done(step))));
+      return List.of(new Placed(where, new Spell.WarmedTo(minutes, cards.done(step))));
     }
-    double coefficient = card.coefficient(step, bake, card.body(step, bake));
-    double wetness = card.substance().kind(step.dish()).wetness();
+    double coefficient = cards.fit(step, bake).coefficient();
+    double wetness = cards.substance().kind(step.dish()).wetness();
     Oven oven = Objects.requireNonNull(kitchen.oven(baking.oven()));
     List<Placed> all = new ArrayList<>();
     for (int i = 0; i < baking.stages().size(); i++) {

@@ -25,7 +25,8 @@ public record Served(Dish dish, double likely, double coldest, double warmest) {
 
   /** Every dish that is followed to the table, in the order of the menu. */
   public static List<Served> all(Plan plan, Life likely) {
-    List<Life> lives = List.of(likely, Life.of(plan, LITTLE_DRAUGHT), Life.of(plan, MUCH_DRAUGHT));
+    List<Life> lives = List.of(likely, Life.of(plan, likely.cards(), LITTLE_DRAUGHT),
+        Life.of(plan, likely.cards(), MUCH_DRAUGHT));
     List<Served> all = new ArrayList<>();
     for (Dish dish : plan.event().dishes()) {
       List<Double> found = new ArrayList<>();

@@ -27,13 +27,12 @@ public final class Warmness {
     done = new double[steps];
     wanted = new double[steps];
     rate = new double[steps];
-    Substance substance = new Substance(work);
-    Card card = new Card(work, substance);
+    Cards cards = new Cards(work);
     for (BatchStep step : work.steps()) {
       if (step.step().cooks() && isWarm(step.dish())) {
-        Body body = substance.body(step);
+        Body body = cards.substance().body(step);
         int i = step.index();
-        done[i] = card.done(step);
+        done[i] = cards.done(step);
         wanted[i] = Math.min(done[i], step.dish().arrives() == Arrives.HOT ? Served.HOT : Served.WARM);
         rate[i] = body.coolingRate(Places.ON_THE_COUNTER);
       }

@@ -35,12 +35,13 @@ class AuditTest {
   }
 
   @Test
-  void of_nonsense_every_rule_has_something_to_say() {
+  void of_nonsense_every_rule_of_the_timetable_has_something_to_say() {
     assertThat(seeds().boxed()
         .map(Nonsense::new)
         .flatMap(nonsense -> Audit.of(nonsense.event(), nonsense.plan()).stream())
         .map(Break::rule)
-        .distinct()).containsExactlyInAnyOrderElementsOf(Audit.RULES.stream().map(KitchenRule::id).toList());
+        .distinct())
+        .containsExactlyInAnyOrderElementsOf(Audit.OF_THE_TIMETABLE.stream().map(KitchenRule::id).toList());
   }
 
   /** Four ovens, twenty dishes of five batches, each shaped and baked: 200 runs. The quickest of three counts. */

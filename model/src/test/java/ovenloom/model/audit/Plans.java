@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import ovenloom.model.life.Cards;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Work;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
@@ -88,7 +90,7 @@ public final class Plans {
   }
 
   Case underAudit() {
-    return Case.of(event, plan());
+    return new Case(new Cards(Work.of(event)), plan());
   }
 
   /** What a rule finds in it. */

@@ -74,11 +74,9 @@ class LifeTest {
         .in(KITCHEN)
         .event();
     Work work = Work.of(supper);
-    Card card = new Card(work, new Substance(work));
 
     BatchStep bake = work.steps().getFirst();
-    assertThat(
-        card.coefficient(bake, Objects.requireNonNull(bake.step().bake()), card.substance().body(bake)))
+    assertThat(new Cards(work).fit(bake, Objects.requireNonNull(bake.step().bake())).coefficient())
         .isBetween(12.0, 20.0);
   }
 
@@ -116,8 +114,8 @@ class LifeTest {
         .plan(), 1), supper.dish("soup"))
         .get(1);
 
-    assertThat(wait.at(at("9:30")).mean()).isCloseTo(Card.SIMMERING, within(0.1));
-    double before = Card.SIMMERING;
+    assertThat(wait.at(at("9:30")).mean()).isCloseTo(Cards.SIMMERING, within(0.1));
+    double before = Cards.SIMMERING;
     for (int minute = at("9:31"); minute < at("19:00"); minute++) {
       double now = wait.at(minute).mean();
       assertThat(now).isLessThanOrEqualTo(before + 1e-9).isGreaterThan(20);
@@ -174,7 +172,7 @@ class LifeTest {
         .orElseThrow();
 
     double room = supper.kitchen().room().inCelsius();
-    assertThat(mix.at(at("18:30")).mean()).isCloseTo((Card.SIMMERING + room) / 2, within(1.0));
+    assertThat(mix.at(at("18:30")).mean()).isCloseTo((Cards.SIMMERING + room) / 2, within(1.0));
   }
 
   @Test

@@ -3,6 +3,7 @@ package ovenloom.solver.place;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.measure.Setting;
+import ovenloom.model.menu.StartState;
 import ovenloom.solver.timeline.Bake;
 
 /**
@@ -15,12 +16,19 @@ import ovenloom.solver.timeline.Bake;
  * @param racks which of the oven's racks will do
  * @param points what the marks cost, off those that were written
  * @param asWritten whether the marks are those nearest to what was written
+ * @param state how cold its minutes take the food to be as it goes in
+ * @param natural whether that is what was written for
+ * @param minutes that it needs so
+ * @param needed from other starts
+ * @param hands whose hands it needs when
  * @param hold where the dial stands while food stays in the oven
  * @param held minutes that it stays in there after its bake; 0 if it is taken out
  */
 public record BakeChoice(
     int oven, String mode, List<Setting> marks, Bake bake, List<Integer> racks, int points,
-    boolean asWritten, Hold hold, int held) {
+    boolean asWritten, StartState state, boolean natural, int minutes, NeededFrom needed,
+    List<HandsNeed> hands, Hold hold,
+    int held) {
 
   /**
    * Where an oven's dial stands while food waits in it.
@@ -36,13 +44,15 @@ public record BakeChoice(
   public BakeChoice {
     marks = List.copyOf(marks);
     racks = List.copyOf(racks);
+    hands = List.copyOf(hands);
   }
 
   /** The same, but that the food stays in the oven for some minutes, at its holding mark or switched off. */
-  BakeChoice held(int minutes, boolean off) {
+  BakeChoice held(int stay, boolean off) {
     Hold at = off ? Hold.OFF : hold;
     return new BakeChoice(
-        oven, mode, marks, bake.held(minutes, at.setting()), racks, points, asWritten, at, minutes);
+        oven, mode, marks, bake.held(stay, at.setting()), racks, points, asWritten, state, natural, minutes,
+        needed, hands, at, stay);
   }
 
   /** Whether both are in one oven, at one mark, in one mode, as they go in. */

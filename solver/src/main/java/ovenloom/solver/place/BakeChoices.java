@@ -8,10 +8,14 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.life.BakeMinutes;
+import ovenloom.model.life.Starts;
 import ovenloom.model.measure.Setting;
+import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Need;
+import ovenloom.model.menu.StartState;
 import ovenloom.solver.timeline.Bake;
 
 /** Every oven, mode and mark in which a run may be baked. */
@@ -22,13 +26,20 @@ final class BakeChoices {
   private static final long TENTHS_OF_A_KELVIN_A_POINT = 50;
 
   private final Event event;
+  private final BakeMinutes minutes;
+  private final Starts starts;
   private final Map<String, Integer> tagBits = new TreeMap<>();
 
-  BakeChoices(Event event) {
+  BakeChoices(Event event, BakeMinutes minutes) {
     this.event = event;
+    this.minutes = minutes;
+    starts = new Starts(minutes.cards());
   }
 
-  /** The ways to bake a run, oven by oven, those as written first; none for a run that is no bake. */
+  /**
+   * The ways to bake a run, oven by oven, those as written first, from each start that its food may have; none for a run that
+   * is no bake.
+   */
   List<BakeChoice> of(Run run) {
     Need.Bake bake = run.step().bake();
     List<BakeChoice> choices = new ArrayList<>();
@@ -59,11 +70,27 @@ final class BakeChoices {
       }
       written.add(mark);
     }
-    choices.add(choice(run, bake, number, dial, mode, written, racks, true));
+    addStarts(choices, run, bake, number, mode, written, racks, true);
     for (List<Setting> marks : inTheirWindows(bake, dial, mode)) {
       if (!marks.equals(written)) {
-        choices.add(choice(run, bake, number, dial, mode, marks, racks, false));
+        addStarts(choices, run, bake, number, mode, marks, racks, false);
       }
+    }
+  }
+
+  private void addStarts(List<BakeChoice> choices, Run run, Need.Bake bake, int number, String mode,
+      List<Setting> marks, List<Integer> racks, boolean asWritten) {
+    Oven oven = event.kitchen().ovens().get(number);
+    BatchStep first = run.units().getFirst();
+    NeededFrom from = new NeededFrom(minutes, first, oven, mode, marks);
+    boolean natural = true;
+    for (Starts.Start start : starts.of(first)) {
+      int needed = minutes.table(first, oven, mode, marks, start);
+      if (needed != BakeMinutes.NEVER) {
+        choices.add(
+            choice(run, bake, number, mode, marks, racks, asWritten, start.state(), natural, needed, from));
+      }
+      natural = false;
     }
   }
 
@@ -88,11 +115,15 @@ final class BakeChoices {
       Run run,
       Need.Bake bake,
       int oven,
-      OvenDial dial,
       String mode,
       List<Setting> marks,
       List<Integer> racks,
-      boolean asWritten) {
+      boolean asWritten,
+      StartState state,
+      boolean natural,
+      int needed,
+      NeededFrom from) {
+    OvenDial dial = new OvenDial(event.kitchen().ovens().get(oven));
     long off = 0;
     int[] settings = new int[marks.size()];
     for (int stage = 0; stage < settings.length; stage++) {
@@ -101,18 +132,19 @@ final class BakeChoices {
     }
     int points = (int) (off / TENTHS_OF_A_KELVIN_A_POINT);
     Setting hold = event.kitchen().ovens().get(oven).hold();
-    return new BakeChoice(oven, mode, marks, shape(run, bake, settings), racks, points, asWritten,
-        new BakeChoice.Hold(hold, dial.setting(hold, mode)), 0);
+    List<HandsNeed> hands = HandsNeeds.of(run.step(), run.minutes(), needed);
+    return new BakeChoice(oven, mode, marks, shape(run, bake, settings, hands, needed), racks, points,
+        asWritten, state,
+        natural, needed, from, hands, new BakeChoice.Hold(hold, dial.setting(hold, mode)), 0);
   }
 
   /** A moment in the middle may open the door at any minute to which it may slip. */
-  private Bake shape(Run run, Need.Bake bake, int[] settings) {
-    List<HandsNeed> middle = run.hands()
-        .stream()
+  private Bake shape(Run run, Need.Bake bake, int[] settings, List<HandsNeed> all, int minutes) {
+    List<HandsNeed> middle = all.stream()
         .filter(hands -> !hands.isDoor() && hands.from() > 0 && hands.minutes() != HandsNeed.TO_THE_END)
         .toList();
     return new Bake(
-        stageMinutes(bake, run.minutes()),
+        stageMinutes(bake, minutes),
         settings,
         bake.load(),
         bake.unload(),

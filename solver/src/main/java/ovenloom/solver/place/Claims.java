@@ -46,7 +46,7 @@ final class Claims {
   private boolean takePeopleAndVessels(Request request, int start) {
     Run run = request.run();
     int[] cooks = floor.crew.marks();
-    boolean room = takeHands(request, start) && takeVessels(run, start, start + run.minutes());
+    boolean room = takeHands(request, start) && takeVessels(run, start, start + request.minutes());
     if (!room) {
       floor.crew.rollback(cooks);
     }
@@ -83,11 +83,11 @@ final class Claims {
 
   private boolean takeHands(Request request, int start) {
     Run run = request.run();
-    Crew.Taken[] taken = new Crew.Taken[run.hands().size()];
-    for (int i : wants.hardestFirst(run)) {
-      HandsNeed need = run.hands().get(i);
+    Crew.Taken[] taken = new Crew.Taken[request.all().size()];
+    for (int i : wants.hardestFirst(request)) {
+      HandsNeed need = request.all().get(i);
       boolean later = request.stays() && need.equals(run.unloading());
-      int minutes = later ? need.minutes() : run.minutes();
+      int minutes = later ? need.minutes() : request.minutes();
       int from = later ? request.until() - minutes : start;
       Crew.Taken hands = floor.crew.take(from, run, need, minutes, request.door());
       if (hands == null) {
@@ -102,7 +102,7 @@ final class Claims {
   private void takePlaces(Request request, int start) {
     Run run = request.run();
     int i = run.index();
-    int end = start + run.minutes();
+    int end = start + request.minutes();
     draft.start[i] = start;
     draft.end[i] = end;
     if (run.footing().onTheWorktop() && !run.pieces().isEmpty()) {

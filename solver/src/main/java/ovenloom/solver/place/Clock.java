@@ -28,9 +28,10 @@ final class Clock {
    * The last whole step not after a start; the start itself where a link would be broken by it, or food would be kept longer
    * than it may somewhere and is not yet.
    */
-  int down(Run run, int start) {
+  int down(Request request, int start) {
+    Run run = request.run();
     int on = Math.floorDiv(start, step) * step;
-    int end = start + run.minutes();
+    int end = start + request.minutes();
     int sooner = start - on;
     boolean harmless = bonds.after(run.index()).stream().allMatch(tie -> holds(tie, end, sooner))
         && bonds.waits(run.index()).stream().allMatch(wait -> keeps(runs.waits().get(wait), end, sooner));

@@ -16,8 +16,10 @@ public final class Decoder {
   private final Fitting fitting;
   private final Larder larder;
   private final Circuits circuits;
+  private final ColdStarts coldStarts;
   private final Bonds bonds;
   private final int[] nextBatch;
+  private final int[] leastMinutes;
 
   /** A decoder for an event laid out as runs. */
   public Decoder(Runs runs) {
@@ -28,7 +30,13 @@ public final class Decoder {
     fitting = new Fitting(runs, floor, draft, bonds);
     larder = new Larder(runs, floor, draft);
     circuits = new Circuits(runs);
+    coldStarts = new ColdStarts(runs);
     nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
+    leastMinutes = runs.runs().stream().mapToInt(this::leastMinutes).toArray();
+  }
+
+  private int leastMinutes(Run run) {
+    return fitting.waysToBake(run).stream().mapToInt(BakeChoice::minutes).min().orElse(run.minutes());
   }
 
   private int nextBatchOf(Run run) {
@@ -69,6 +77,7 @@ public final class Decoder {
       }
     }
     circuits.check(draft);
+    coldStarts.check(draft);
     return draft;
   }
 
@@ -167,7 +176,7 @@ public final class Decoder {
     int start = draft.start[tie.later()];
     return switch (tie.link().kind()) {
       case FOOD, ORDER_ONLY -> start - tie.link().least();
-      case ALONGSIDE -> start + run.minutes();
+      case ALONGSIDE -> start + leastMinutes[run.index()];
     };
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.life.MeanWarmth;
 import ovenloom.solver.timeline.Timeline;
 
 /** What the decoder decided so far: a plan in numbers, and how far it is from keeping the rules. */
@@ -23,6 +24,8 @@ public final class Draft {
   final Crew.Taken[][] hands;
   final List<List<WaitPart>> waits;
   final List<VesselPool.Done> washes = new ArrayList<>();
+  final int[] overcooked;
+  private final MeanWarmth.Timetable timetable;
   private final long[] shortOf;
   private final int[] tooLong;
   private long shortfall;
@@ -45,6 +48,13 @@ public final class Draft {
     hands = new Crew.Taken[all][];
     waits = new ArrayList<>();
     runs.waits().forEach(wait -> waits.add(List.of()));
+    overcooked = new int[all];
+    timetable = new DraftTimes(this);
+  }
+
+  /** When its steps run, and where their food waits. */
+  public MeanWarmth.Timetable timetable() {
+    return timetable;
   }
 
   /** Notes that a rule could not be kept, and by how much. */
@@ -94,6 +104,12 @@ public final class Draft {
     return end[run];
   }
 
+  /** Whose hands a run needs, baked as it is. */
+  List<HandsNeed> handsNeeded(int run) {
+    BakeChoice chosen = choice[run];
+    return chosen == null ? runs.runs().get(run).hands() : chosen.hands();
+  }
+
   /** When a run's food leaves the oven it was baked in. */
   int outOfTheOven(int run) {
     BakeChoice chosen = choice[run];
@@ -130,10 +146,10 @@ public final class Draft {
     return hands[run][number];
   }
 
-  /** What the marks of a bake cost, off those that were written; 0 for a run that is no bake. */
+  /** What the marks of a bake cost, off those that were written, and its minutes, above those needed; 0 for no bake. */
   public int settingPoints(int run) {
     BakeChoice chosen = choice[run];
-    return chosen == null ? 0 : chosen.points();
+    return chosen == null ? 0 : chosen.points() + overcooked[run];
   }
 
   /** The washes that were put in. */
@@ -167,5 +183,6 @@ public final class Draft {
     shortfall = 0;
     Arrays.fill(shortOf, 0);
     Arrays.fill(tooLong, 0);
+    Arrays.fill(overcooked, 0);
   }
 }

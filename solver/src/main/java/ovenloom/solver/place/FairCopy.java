@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Stretch;
-import ovenloom.model.menu.StartState;
 import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
@@ -94,13 +93,12 @@ public final class FairCopy {
           choice.marks().get(stage), new Stretch(from, from + choice.bake().minutes(stage))));
     }
     int[] racks = draft.racks[run.index()];
-    StartState state = run.step().starts();
     return new Baking(
         kitchen.ovens().get(choice.oven()).name(),
         choice.mode(),
         stages,
         racks == null ? List.of() : Arrays.stream(racks).boxed().toList(),
-        state == null ? StartState.RESTED : state);
+        choice.state());
   }
 
   private List<String> burnerNames(int[] burners) {
@@ -122,7 +120,7 @@ public final class FairCopy {
     Crew.Taken @Nullable [] taken = draft.hands[run.index()];
     List<HandsOn> hands = new ArrayList<>();
     for (int i = 0; taken != null && i < taken.length; i++) {
-      HandsOn.Act act = run.hands().get(i).act();
+      HandsOn.Act act = draft.handsNeeded(run.index()).get(i).act();
       Crew.Taken each = Objects.requireNonNull(taken[i]);
       if (which.test(act)) {
         hands.add(new HandsOn(act, new Stretch(each.from(), each.to()), names(each.cooks())));

@@ -40,39 +40,39 @@ final class Fitting {
    * @param stay of its food in its oven; null if it is to be taken out
    */
   void place(Run run, int latestEnd, int wanted, @Nullable OvenStay stay) {
-    int notAfter = latestEnd - run.minutes();
-    Found found = find(run, notAfter, wanted, stay);
+    Found found = find(run, latestEnd, wanted, stay);
     if (found.start() == Timeline.NONE && stay != null) {
-      found = find(run, notAfter, wanted, null);
+      found = find(run, latestEnd, wanted, null);
     }
-    settle(found.request(), found.start(), notAfter);
+    settle(found.request(), found.start(), latestEnd - found.request().minutes());
     draft.blocker[run.index()] = found.blocker();
     draft.scarce[run.index()] = found.scarce();
   }
 
   private record Found(Request request, int start, int blocker, @Nullable Scarce scarce) {}
 
-  private Found find(Run run, int notAfter, int wanted, @Nullable OvenStay stay) {
+  private Found find(Run run, int latestEnd, int wanted, @Nullable OvenStay stay) {
     List<BakeChoice> all = wants.bakes(run);
     if (!run.footing().bakes()) {
-      return find(Request.of(run, null), notAfter);
+      return find(Request.of(run, null), latestEnd);
     }
     Found best = new Found(Request.of(run, null), Timeline.NONE, Timeline.NOBODY, Scarce.OVENS);
     for (int i = 0; i < all.size(); i++) {
       BakeChoice choice = all.get(i);
       boolean asked = wanted < 0
-          ? choice.asWritten() || floor.dials[choice.oven()].uses(choice.bake().setting(0))
+          ? choice.natural()
+              && (choice.asWritten() || floor.dials[choice.oven()].uses(choice.bake().setting(0)))
           : i == wanted % all.size();
       if (asked) {
-        Found found = find(new Request(run, choice, stay), notAfter);
+        Found found = find(new Request(run, choice, stay), latestEnd);
         best = isBetter(found, best) ? found : best;
       }
     }
     return best;
   }
 
-  private Found find(Request request, int notAfter) {
-    int start = vacancy.latestStart(request, notAfter);
+  private Found find(Request request, int latestEnd) {
+    int start = vacancy.latestStart(request, latestEnd - request.minutes());
     return new Found(request, start, vacancy.blocker(), vacancy.scarcest());
   }
 
@@ -93,16 +93,15 @@ final class Fitting {
   void serve(Run run, int notBefore) {
     List<BakeChoice> all = wants.bakes(run);
     Request request = Request.of(run, all.isEmpty() ? null : all.getFirst());
-    for (int start = notBefore; start + run.minutes() <= run.endOfService(); start++) {
+    for (int start = notBefore; start + request.minutes() <= run.endOfService(); start++) {
       if (vacancy.latestStart(request, start) == start && claims.take(request, start)) {
         return;
       }
     }
-    force(run, request.choice(), run.due());
+    force(request, run.due());
   }
 
   private void settle(Request request, int start, int notAfter) {
-    Run run = request.run();
     int on = start == Timeline.NONE ? start : onTheClock(request, start);
     for (int tries = 0; tries < TRIES_TO_WASH && on != Timeline.NONE; tries++) {
       if (claims.take(request, on)) {
@@ -110,22 +109,23 @@ final class Fitting {
       }
       on = vacancy.latestStart(request, on - clock.step());
     }
-    force(run, request.choice(), notAfter);
+    force(request, notAfter);
   }
 
   /** Nothing fits: puts it where it would like to be and takes nothing. */
-  private void force(Run run, @Nullable BakeChoice choice, int start) {
+  private void force(Request request, int start) {
+    Run run = request.run();
     int at = Math.max(start, floor.from);
     draft.start[run.index()] = at;
-    draft.end[run.index()] = at + run.minutes();
-    draft.choice[run.index()] = choice == null && !wants.bakes(run).isEmpty()
+    draft.end[run.index()] = at + request.minutes();
+    draft.choice[run.index()] = request.choice() == null && !wants.bakes(run).isEmpty()
         ? wants.bakes(run).getFirst()
-        : choice;
-    draft.fallsShort(run.index(), run.minutes() + Math.max(0, floor.from - start));
+        : request.choice();
+    draft.fallsShort(run.index(), request.minutes() + Math.max(0, floor.from - start));
   }
 
   private int onTheClock(Request request, int start) {
-    int on = clock.down(request.run(), start);
+    int on = clock.down(request, start);
     return on == start || vacancy.latestStart(request, on) == on ? on : start;
   }
 

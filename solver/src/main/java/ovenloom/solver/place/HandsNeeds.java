@@ -15,10 +15,11 @@ final class HandsNeeds {
 
   private HandsNeeds() {}
 
-  static List<HandsNeed> of(Step step, int minutes) {
+  /** Of a step that is booked for so many minutes. */
+  static List<HandsNeed> of(Step step, int written, int minutes) {
     List<HandsNeed> work = new ArrayList<>();
     for (Need.Hands hands : step.hands()) {
-      work.add(need(hands));
+      work.add(need(hands, written, minutes));
     }
     Need.Bake bake = step.bake();
     if (bake == null) {
@@ -38,13 +39,20 @@ final class HandsNeeds {
     return all;
   }
 
-  private static HandsNeed need(Need.Hands hands) {
+  private static HandsNeed need(Need.Hands hands, int written, int booked) {
     return switch (hands.moment()) {
       case Moment.Throughout() -> work(hands, 0, HandsNeed.TO_THE_END, 0);
       case Moment.First(int minutes) -> work(hands, 0, minutes, 0);
       case Moment.Last(int minutes) -> work(hands, -minutes, minutes, 0);
-      case Moment.At(int after, int minutes, boolean sharp) -> work(hands, after, minutes, sharp ? 0 : SLIP);
+      case Moment.At(int after, int minutes, boolean sharp) ->
+        work(hands, scaled(after, written, booked), minutes,
+            sharp ? 0 : SLIP);
     };
+  }
+
+  /** Half a minute rounds up. */
+  private static int scaled(int after, int written, int booked) {
+    return booked == written ? after : (2 * after * booked + written) / (2 * written);
   }
 
   private static HandsNeed work(Need.Hands hands, int from, int minutes, int slip) {

@@ -18,7 +18,7 @@ record Request(Run run, @Nullable BakeChoice choice, @Nullable OvenStay stay) {
   }
 
   int minutes() {
-    return run.minutes();
+    return choice == null ? run.minutes() : choice.minutes();
   }
 
   /** The number of the oven whose door it opens. */
@@ -53,8 +53,12 @@ record Request(Run run, @Nullable BakeChoice choice, @Nullable OvenStay stay) {
 
   /** The hands it needs from its start to its end; who takes it out after its stay is not among them. */
   List<HandsNeed> hands() {
-    return stays() ? run.hands().stream().filter(need -> !need.equals(run.unloading())).toList()
-        : run.hands();
+    return stays() ? all().stream().filter(need -> !need.equals(run.unloading())).toList() : all();
+  }
+
+  /** The hands it needs, whoever takes it out among them. */
+  List<HandsNeed> all() {
+    return choice == null ? run.hands() : choice.hands();
   }
 
   HandsNeed unloading() {

@@ -2,6 +2,8 @@ package ovenloom.solver.place;
 
 import java.util.List;
 import java.util.function.IntUnaryOperator;
+import ovenloom.model.life.BakeMinutes;
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
 import ovenloom.solver.timeline.Footprints;
@@ -15,6 +17,7 @@ import ovenloom.solver.timeline.Footprints;
  * @param ties one for each link between two runs
  * @param waits one for each place where food may have to wait
  * @param fillings vessels, and the runs they are taken by
+ * @param minutes how long its bakes need
  */
 public record Runs(
     Event event,
@@ -24,7 +27,8 @@ public record Runs(
     List<Integer> runOf,
     List<Tie> ties,
     List<Wait> waits,
-    List<Fill> fillings) {
+    List<Fill> fillings,
+    BakeMinutes minutes) {
 
   public Runs {
     runs = List.copyOf(runs);
@@ -36,15 +40,16 @@ public record Runs(
 
   /** Lays an event out, with as many batches together as may be. */
   public static Runs of(Event event) {
-    return of(event, step -> Decisions.AS_MANY_AS_MAY);
+    return of(event, new BakeMinutes(new Cards(Work.of(event))), step -> Decisions.AS_MANY_AS_MAY);
   }
 
   /**
    * Lays an event out.
    *
+   * @param minutes of its bakes, that may have been used before
    * @param together how many batches share a run at most, by the index of a step's first batch in the work
    */
-  public static Runs of(Event event, IntUnaryOperator together) {
-    return new RunsMaker(event, together).runs();
+  public static Runs of(Event event, BakeMinutes minutes, IntUnaryOperator together) {
+    return new RunsMaker(event, minutes, together).runs();
   }
 }

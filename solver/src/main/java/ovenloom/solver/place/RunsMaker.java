@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Vessel;
+import ovenloom.model.life.BakeMinutes;
 import ovenloom.model.measure.Size;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
@@ -25,6 +26,7 @@ import ovenloom.solver.timeline.Footprints;
 final class RunsMaker {
 
   private final Event event;
+  private final BakeMinutes minutes;
   private final Work work;
   private final Footprints footprints = new Footprints();
   private final List<List<BatchStep>> groups = new ArrayList<>();
@@ -33,8 +35,9 @@ final class RunsMaker {
   private final MadeOn madeOn;
   private final IntUnaryOperator together;
 
-  RunsMaker(Event event, IntUnaryOperator together) {
+  RunsMaker(Event event, BakeMinutes minutes, IntUnaryOperator together) {
     this.event = event;
+    this.minutes = minutes;
     this.together = together;
     work = Work.of(event);
     runOf = new int[work.steps().size()];
@@ -46,7 +49,7 @@ final class RunsMaker {
   Runs runs() {
     List<Run> runs = groups.stream().map(this::run).toList();
     return new Runs(event, work, footprints, runs, IntStream.of(runOf).boxed().toList(), ties(), waits(),
-        fillings());
+        fillings(), minutes);
   }
 
   private void group() {
@@ -82,7 +85,7 @@ final class RunsMaker {
         due,
         event.endOfService(first.dish()),
         piecesOf(units),
-        HandsNeeds.of(first.step(), first.minutes()),
+        HandsNeeds.of(first.step(), first.minutes(), first.minutes()),
         Footing.of(first.step()),
         raw.requires(first.index()));
   }

@@ -46,10 +46,10 @@ final class Vacancy {
     }
     while (start < last) {
       last = start;
-      start = attended(run, start);
+      start = attended(request, start);
       start = lower(Scarce.HANDS, start, hands(request, start), floor.crew.blocker());
-      start = onPlaces(run, start);
-      start = withVessels(run, start);
+      start = onPlaces(request, start);
+      start = withVessels(request, start);
       if (request.choice() != null && start >= floor.from) {
         start = inOven(request, start);
       }
@@ -82,26 +82,29 @@ final class Vacancy {
     return Math.min(start, found);
   }
 
-  private int attended(Run run, int notAfter) {
+  private int attended(Request request, int notAfter) {
+    Run run = request.run();
+    int minutes = request.minutes();
     int start = notAfter;
     if (run.dish().food()) {
       start = lower(Scarce.HOURS, start, floor.crew.there().latestMoment(start), Timeline.HOURS);
       boolean moves = run.footing().cooks() || run.footing().onAMachine();
       if (moves && start != Timeline.NONE) {
-        int end = floor.crew.there().latestMoment(start + run.minutes());
-        start = lower(Scarce.HOURS, start, end == Timeline.NONE ? end : end - run.minutes(), Timeline.HOURS);
+        int end = floor.crew.there().latestMoment(start + minutes);
+        start = lower(Scarce.HOURS, start, end == Timeline.NONE ? end : end - minutes, Timeline.HOURS);
       }
     }
     if (run.footing().cooks() && !run.step().unattended()) {
-      start = lower(Scarce.HOURS, start, floor.crew.there().latestCovered(start, run.minutes()),
+      start = lower(Scarce.HOURS, start, floor.crew.there().latestCovered(start, minutes),
           Timeline.HOURS);
     }
     return start;
   }
 
-  private int onPlaces(Run run, int notAfter) {
+  private int onPlaces(Request request, int notAfter) {
+    Run run = request.run();
     int start = notAfter;
-    int minutes = run.minutes();
+    int minutes = request.minutes();
     if (start >= floor.from && run.footing().onTheWorktop() && !run.pieces().isEmpty()) {
       start = lower(Scarce.WORKTOP, start, floor.landing.latestStart(start, minutes, run.pieces().size()),
           floor.landing.blocker());
@@ -162,12 +165,12 @@ final class Vacancy {
     return lower(Scarce.SHELVES, notAfter, latest, whose);
   }
 
-  private int withVessels(Run run, int notAfter) {
+  private int withVessels(Request request, int notAfter) {
     int start = notAfter;
-    for (Wants.Filling filling : wants.fillings(run)) {
+    for (Wants.Filling filling : wants.fillings(request.run())) {
       if (start >= floor.from) {
         int found = floor.pool(filling.fill())
-            .latestStart(start, run.minutes(), filling.number(), filling.fill().count());
+            .latestStart(start, request.minutes(), filling.number(), filling.fill().count());
         start = lower(Scarce.VESSELS, start, found, Timeline.HOURS);
       }
     }

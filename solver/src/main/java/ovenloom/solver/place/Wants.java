@@ -33,7 +33,7 @@ final class Wants {
   Wants(Runs runs, Floor floor) {
     this.runs = runs;
     this.floor = floor;
-    BakeChoices choices = new BakeChoices(runs.event());
+    BakeChoices choices = new BakeChoices(runs.event(), runs.minutes());
     for (Run run : runs.runs()) {
       bakes.add(choices.of(run));
       fillings.add(fillingsOf(run));
@@ -76,8 +76,9 @@ final class Wants {
   }
 
   /** The numbers of its hands, those first for whom it is hardest to find somebody. */
-  int[] hardestFirst(Run run) {
-    return hardestFirst.get(run.index());
+  int[] hardestFirst(Request request) {
+    boolean bent = request.all().size() != request.run().hands().size();
+    return bent ? hardestFirst(request.all()) : hardestFirst.get(request.run().index());
   }
 
   private static int[] hardestFirst(List<HandsNeed> hands) {

@@ -3,7 +3,7 @@ package ovenloom.solver.search;
 import java.util.List;
 import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;
-import ovenloom.model.menu.Event;
+import ovenloom.model.life.Cards;
 import ovenloom.model.plan.Plan;
 
 /**
@@ -13,8 +13,11 @@ import ovenloom.model.plan.Plan;
 @FunctionalInterface
 interface Judge {
 
-  Judge AUDIT = Audit::of;
+  /** The audit, for plans of a menu whose cards these are. */
+  static Judge audit(Cards cards) {
+    return plan -> Audit.of(plan, cards);
+  }
 
   /** The rules a plan breaks; none where it is one. */
-  List<Break> breaks(Event event, Plan plan);
+  List<Break> breaks(Plan plan);
 }

@@ -36,7 +36,6 @@ public final class Search {
   private static final int TIDYING = 20;
   private static final Duration MOST_TIDYING = Duration.ofMillis(500);
 
-  private final Runs runs;
   private final Budget budget;
   private final Judge judge;
   private final Progress progress;
@@ -45,14 +44,13 @@ public final class Search {
   private final List<Lane> lanes;
   private boolean interrupted;
 
-  private Search(Event event, Budget budget, Judge judge, Progress progress, BooleanSupplier stop) {
+  private Search(Runs runs, Budget budget, Judge judge, Progress progress, BooleanSupplier stop) {
     this.budget = budget;
     this.judge = judge;
     this.progress = progress;
     this.stop = stop;
     Duration time = budget.time();
     deadline = new Deadline(time == null ? null : time.minus(tidying(time)));
-    runs = Runs.of(event);
     lanes = LongStream.range(0, budget.seeds())
         .mapToObj(seed -> new Lane(runs, budget.seed() + seed, judge, deadline))
         .toList();
@@ -73,13 +71,14 @@ public final class Search {
    */
   public static Found find(
       Event event, List<Plan.Source> sources, Budget budget, Progress progress, BooleanSupplier stop) {
-    return find(event, sources, budget, Judge.AUDIT, progress, stop);
+    Runs runs = Runs.of(event);
+    return find(runs, sources, budget, Judge.audit(runs.minutes().cards()), progress, stop);
   }
 
   static Found find(
-      Event event, List<Plan.Source> sources, Budget budget, Judge judge, Progress progress,
+      Runs runs, List<Plan.Source> sources, Budget budget, Judge judge, Progress progress,
       BooleanSupplier stop) {
-    Search search = new Search(event, budget, judge, progress, stop);
+    Search search = new Search(runs, budget, judge, progress, stop);
     try (ExecutorService workers = Executors.newFixedThreadPool(budget.seeds())) {
       search.run(workers);
     }
@@ -189,7 +188,7 @@ public final class Search {
     Score score = best.best().score();
     Draft draft = best.draft();
     Plan plan = FairCopy.of(draft, sources, score);
-    List<Break> breaks = judge.breaks(runs.event(), plan);
+    List<Break> breaks = judge.breaks(plan);
     return new Found(plan, breaks, Shortages.of(draft), !breaks.isEmpty() && draft.shortfall() == 0,
         decoded());
   }

@@ -42,7 +42,7 @@ final class Trial implements Price {
 
   Trial(Runs runs, Judge judge) {
     this.judge = judge;
-    benches = new Benches(runs.event());
+    benches = new Benches(runs.event(), runs.minutes());
     decisions = Decisions.open(runs.work().steps().size());
   }
 
@@ -94,7 +94,7 @@ final class Trial implements Price {
     if (score.breaks() > 0) {
       return tried;
     }
-    List<Break> breaks = judge.breaks(draft.runs().event(), FairCopy.of(draft, List.of(), score));
+    List<Break> breaks = judge.breaks(FairCopy.of(draft, List.of(), score));
     return breaks.isEmpty() ? tried : new Bench.Tried(draft, broken(score, A_BREAK * breaks.size()));
   }
 

@@ -29,8 +29,9 @@ record Bake(Cp cp, BatchStep step, Need.Bake need, List<Way> ways, List<Span> st
    *
    * @param marks one a stage
    * @param tenths of a kelvin off what is written, over all stages
+   * @param minutes that it takes so
    */
-  record Way(Oven oven, String mode, List<Setting> marks, long tenths, BoolVar taken) {}
+  record Way(Oven oven, String mode, List<Setting> marks, long tenths, int minutes, BoolVar taken) {}
 
   Literal in(Oven oven) {
     return any(way -> way.oven().equals(oven));

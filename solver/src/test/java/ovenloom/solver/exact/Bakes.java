@@ -2,11 +2,15 @@ package ovenloom.solver.exact;
 
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.life.BakeMinutes;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.measure.TemperatureUnit;
@@ -22,11 +26,13 @@ final class Bakes {
 
   private final Cp cp;
   private final Steps steps;
+  private final Bending bending;
   private final List<Bake> all = new ArrayList<>();
 
   Bakes(Cp cp, Steps steps, Waits waits) {
     this.cp = cp;
     this.steps = steps;
+    bending = new Bending(steps.work());
     for (BatchStep step : steps.all()) {
       Need.Bake need = step.step().bake();
       if (need != null) {
@@ -43,21 +49,28 @@ final class Bakes {
     List<Bake.Way> ways = new ArrayList<>();
     for (Oven oven : steps.event().kitchen().ovens()) {
       for (String mode : oven.modes()) {
-        add(oven, mode, need, List.of(), 0, ways);
+        add(oven, mode, step, List.of(), 0, ways);
       }
     }
     cp.model().addExactlyOne(ways.stream().<Literal>map(Bake.Way::taken).toList());
+    LinearExprBuilder minutes = LinearExpr.newBuilder();
+    ways.forEach(way -> minutes.addTerm(way.taken(), way.minutes()));
+    cp.model().addEquality(Cp.minus(steps.end(step.index()), steps.start(step.index())), minutes.build());
     LinearArgument out = out(step, wait);
     Span inside = cp.span(steps.start(step.index()), out);
     return new Bake(cp, step, need, ways, stages(step, need), out, inside, wait);
   }
 
   /** All choices of marks that begin with these. */
-  private void add(Oven oven, String mode, Need.Bake need, List<Setting> marks, long tenths,
+  private void add(Oven oven, String mode, BatchStep step, List<Setting> marks, long tenths,
       List<Bake.Way> ways) {
+    Need.Bake need = Objects.requireNonNull(step.step().bake());
     if (marks.size() == need.stages().size()) {
-      ways.add(new Bake.Way(oven, mode, marks, tenths,
-          cp.choice("bake in " + oven.name() + " " + mode + " " + marks)));
+      int minutes = bending.minutes(step, oven, mode, marks);
+      if (minutes != BakeMinutes.NEVER) {
+        ways.add(new Bake.Way(oven, mode, marks, tenths, minutes,
+            cp.choice("bake in " + oven.name() + " " + mode + " " + marks)));
+      }
       return;
     }
     Need.Stage stage = need.stages().get(marks.size());
@@ -72,7 +85,7 @@ final class Bakes {
       List<Setting> more = new ArrayList<>(marks);
       more.add(mark);
       long off = Math.round(Math.abs(mark.temperature().kelvinsAbove(best)) * 10);
-      add(oven, mode, need, more, tenths + off, ways);
+      add(oven, mode, step, more, tenths + off, ways);
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.menu.Need;
 
 /** The door is opened over a bake by others twice at most, and not at all while it must stay shut. */
 final class Doors {
@@ -46,7 +47,10 @@ final class Doors {
     if (minutes == 0) {
       return;
     }
-    int most = bake.step().minutes() - bake.need().load() - bake.need().unload();
+    int most = Bending.least(bake.step()) - bake.need().load() - bake.need().unload();
+    if (minutes >= most && minutes != Need.Bake.TO_THE_END) {
+      throw new UnsupportedOperationException("a door shut as long as the bake may last");
+    }
     LinearArgument to = minutes >= most ? to(bake) : Cp.plus(from(bake), minutes);
     Span shut = cp.maybeEmpty(from(bake), to);
     for (Task task : openings) {

@@ -30,7 +30,7 @@ record OvenLine(OvenDial dial, List<OvenGap> gaps, LinearArgument firstPreheat) 
     LinearExpr minutes = on.build();
     for (Bake bake : dial.uses().stream().map(OvenUse::bake).distinct().toList()) {
       cp.atMost(LinearExpr.term(bake.in(dial.oven()), least), preheat);
-      cp.atMost(LinearExpr.term(bake.in(dial.oven()), bake.step().minutes()), minutes);
+      cp.atMost(LinearExpr.term(bake.in(dial.oven()), Bending.least(bake.step())), minutes);
     }
   }
 

@@ -78,7 +78,8 @@ final class Steps {
     int soonest = step.step().serve() ? Math.max(cp.from(), due(step)) : cp.from();
     for (BatchLink link : work.into(step.index())) {
       BatchStep earlier = work.steps().get(link.from());
-      soonest = Math.max(soonest, this.soonest[earlier.index()] + earlier.minutes() + link.link().least());
+      soonest = Math.max(soonest,
+          this.soonest[earlier.index()] + Bending.least(earlier) + link.link().least());
     }
     this.soonest[step.index()] = soonest;
   }
@@ -87,7 +88,7 @@ final class Steps {
     int latest = step.step().serve() ? event().endOfService(step.dish()) : due(step);
     for (BatchLink link : work.outOf(step.index())) {
       BatchStep later = work.steps().get(link.to());
-      latest = Math.min(latest, latestEnd[later.index()] - later.minutes() - link.link().least());
+      latest = Math.min(latest, latestEnd[later.index()] - Bending.least(later) - link.link().least());
     }
     latestEnd[step.index()] = latest;
   }
@@ -95,15 +96,17 @@ final class Steps {
   private void add(BatchStep step) {
     int i = step.index();
     int least = Math.max(cp.from(), soonest[i]);
-    int most = latestEnd[i] - step.minutes();
+    int most = latestEnd[i] - Bending.least(step);
     IntVar start = most < least ? never() : cp.number(least, most, "start of " + step);
     starts.add(start);
-    if (step.minutes() == step.mostMinutes()) {
+    if (step.step().bake() == null && step.minutes() == step.mostMinutes()) {
       runs.add(cp.span(start, Cp.plus(start, step.minutes())));
       return;
     }
     IntVar end = cp.minute("end of " + step);
-    cp.model().addLinearConstraint(Cp.minus(end, start), step.minutes(), step.mostMinutes());
+    if (step.step().bake() == null) {
+      cp.model().addLinearConstraint(Cp.minus(end, start), step.minutes(), step.mostMinutes());
+    }
     cp.atMost(end, latestEnd[i]);
     runs.add(cp.span(start, end));
   }

@@ -68,7 +68,7 @@ final class Tasks {
       case Need.Moment.Throughout() -> steps.start(i);
       case Need.Moment.First first -> steps.start(i);
       case Need.Moment.Last(int minutes) -> Cp.plus(steps.end(i), -minutes);
-      case Need.Moment.At at -> around(step, at);
+      case Need.Moment.At at -> bake == null ? around(step, at) : around(bake, at);
     };
     int minutes = switch (hands.moment()) {
       case Need.Moment.Throughout() -> step.minutes();
@@ -92,6 +92,21 @@ final class Tasks {
     int most = Math.min(step.minutes() - at.minutes(), at.after() + SLIP);
     IntVar start = cp.minute("moment");
     cp.model().addLinearConstraint(Cp.minus(start, steps.start(step.index())), least, most);
+    return start;
+  }
+
+  /** In a bake that takes more or fewer minutes, as much later or sooner; half a minute rounds up. */
+  private LinearArgument around(Bake bake, Need.Moment.At at) {
+    BatchStep step = bake.step();
+    int slip = at.sharp() ? 0 : SLIP;
+    IntVar start = cp.minute("moment");
+    LinearArgument after = Cp.minus(start, steps.start(step.index()));
+    for (Bake.Way way : bake.ways()) {
+      int scaled = (2 * at.after() * way.minutes() + step.minutes()) / (2 * step.minutes());
+      int least = Math.max(0, scaled - slip);
+      int most = Math.min(way.minutes() - at.minutes(), scaled + slip);
+      cp.model().addLinearConstraint(after, least, most).onlyEnforceIf(way.taken());
+    }
     return start;
   }
 

@@ -167,7 +167,7 @@ class CircuitsTest {
   private static void breadAtNoon(Draft draft, int oven) {
     Runs runs = draft.runs();
     put(draft, BREAD, NOON);
-    draft.choice[BREAD] = new BakeChoices(runs.event()).of(runs.runs().get(BREAD))
+    draft.choice[BREAD] = new BakeChoices(runs.event(), runs.minutes()).of(runs.runs().get(BREAD))
         .stream()
         .filter(choice -> choice.oven() == oven)
         .findFirst()

@@ -31,7 +31,7 @@ final class BareLoop {
 
   BareLoop(Event event, long seed) {
     Runs runs = Runs.of(event);
-    trial = new Trial(runs, Judge.AUDIT);
+    trial = new Trial(runs, Judge.audit(runs.minutes().cards()));
     lot = new Random(seed);
     Turns turns = new Turns(runs);
     moves = new Order(trial, turns.open(), event.clock(), turns.meetings());

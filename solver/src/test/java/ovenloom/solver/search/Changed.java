@@ -12,6 +12,7 @@ import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.kitchen.Vessel;
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Step;
@@ -82,10 +83,11 @@ final class Changed {
   }
 
   /** Whether a plan keeps some of the rules; the score, which is counted once all is changed, is not one of them. */
-  static boolean keeps(Event event, Work work, Plan plan, Predicate<String> rules) {
-    Case audited = new Case(event, work, plan);
+  static boolean keeps(Work work, Plan plan, Predicate<String> rules) {
+    Case audited = new Case(new Cards(work), plan);
     return Audit.RULES.stream()
-        .filter(rule -> rules.test(rule.id()) && !rule.id().equals("score"))
+        .filter(
+            rule -> rules.test(rule.id()) && !rule.id().equals("score"))
         .allMatch(rule -> rule.check(audited).isEmpty());
   }
 

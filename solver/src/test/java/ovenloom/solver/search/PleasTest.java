@@ -28,7 +28,7 @@ class PleasTest {
             steps: [{do: stir, takes: 20 min, hands: throughout, burner: large, keeps: {counter: 5 min}}]
         """));
     Decisions saladFirst = decided(runs, "dress", "stir");
-    Trial trial = new Trial(runs, Judge.AUDIT);
+    Trial trial = new Trial(runs, Judge.audit(runs.minutes().cards()));
     assertThat(trial.of(saladFirst).draft().shortfall()).as("before").isPositive();
 
     Decisions heard = new Pleas(trial, new Random(1)).hear(saladFirst, 20, () -> false);
@@ -49,7 +49,7 @@ class PleasTest {
         """));
     Decisions saladBetween = decided(runs, "bake", "dress", "shape");
     saladBetween.setEarlier(step(runs, "dress"), 55);
-    Trial trial = new Trial(runs, Judge.AUDIT);
+    Trial trial = new Trial(runs, Judge.audit(runs.minutes().cards()));
     assertThat(trial.of(saladBetween).draft().shortfall()).as("before").isPositive();
 
     Decisions heard = new Pleas(trial, new Random(1)).hear(saladBetween, 20, () -> false);
@@ -64,7 +64,7 @@ class PleasTest {
           - dish: Salad
             steps: [{do: dress, takes: 60 min, hands: throughout, in: mixing bowl, keeps: {counter: 3 h}}]
         """));
-    Trial trial = new Trial(runs, Judge.AUDIT);
+    Trial trial = new Trial(runs, Judge.audit(runs.minutes().cards()));
 
     new Pleas(trial, new Random(1)).hear(Decisions.open(1), 20, () -> false);
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;
 import ovenloom.model.file.ProblemFile;
 import ovenloom.model.file.Reading;
@@ -49,8 +50,10 @@ class SearchTest {
     };
   }
 
+  private static final Judge AUDIT = plan -> Audit.of(plan.event(), plan);
+
   private static Found found(Event event, Budget budget, Judge judge, BooleanSupplier stop) {
-    return Search.find(event, List.of(), budget, judge, (best, schedules, left) -> {}, stop);
+    return Search.find(Runs.of(event), List.of(), budget, judge, (best, schedules, left) -> {}, stop);
   }
 
   private static Budget tries(long tries, int seeds) {
@@ -66,7 +69,7 @@ class SearchTest {
   void a_search_whose_time_is_over_at_once_tries_one_schedule_a_seed() throws IOException {
     Budget hardlyAny = new Budget(Duration.ofMillis(1), null, 1, 2);
 
-    Found found = found(aSupperFor120(), hardlyAny, Judge.AUDIT, () -> false);
+    Found found = found(aSupperFor120(), hardlyAny, AUDIT, () -> false);
 
     assertThat(found.schedules()).isEqualTo(2);
   }
@@ -74,7 +77,7 @@ class SearchTest {
   @Test
   void nobody_pleads_any_more_once_the_time_is_over() throws IOException {
     Runs runs = Runs.of(aSupperFor120());
-    Trial trial = new Trial(runs, Judge.AUDIT);
+    Trial trial = new Trial(runs, AUDIT);
 
     new Pleas(trial, new Random(1)).hear(FirstOrder.of(runs), 400, () -> true);
 
@@ -83,7 +86,7 @@ class SearchTest {
 
   @Test
   void nothing_is_tidied_any_more_once_the_time_is_over() {
-    Trial trial = new Trial(Runs.of(salad), Judge.AUDIT);
+    Trial trial = new Trial(Runs.of(salad), AUDIT);
     Decisions early = Decisions.open(1);
     early.setEarlier(0, 30);
     trial.of(early);
@@ -104,7 +107,7 @@ class SearchTest {
                 portions a guest: 2
                 steps: [{do: bake, takes: 20 min, bake: {at: 375 F}, in: half sheet, together: 2, keeps: {counter: 4 h}}]
             """);
-    Trial trial = new Trial(Runs.of(buns), Judge.AUDIT);
+    Trial trial = new Trial(Runs.of(buns), AUDIT);
     Decisions apart = Decisions.open(2);
     apart.setTogether(0, 1);
     trial.of(apart);
@@ -116,7 +119,7 @@ class SearchTest {
 
   @Test
   void a_stop_is_heard_while_there_is_no_plan_yet() throws IOException {
-    Found found = found(aSupperFor120(), tries(400, 2), Judge.AUDIT, () -> true);
+    Found found = found(aSupperFor120(), tries(400, 2), AUDIT, () -> true);
 
     assertThat(found.schedules()).isBetween(2L, 600L);
   }
@@ -126,7 +129,7 @@ class SearchTest {
   void an_interrupted_caller_gets_the_best_so_far_and_is_told_of_it_again() {
     Thread.currentThread().interrupt();
 
-    Found found = found(salad, new Budget(Duration.ofHours(1), null, 1, 2), Judge.AUDIT, () -> false);
+    Found found = found(salad, new Budget(Duration.ofHours(1), null, 1, 2), AUDIT, () -> false);
 
     assertThat(Thread.interrupted()).isTrue();
     assertThat(found.isAPlan()).isTrue();
@@ -134,16 +137,16 @@ class SearchTest {
 
   @Test
   void so_many_schedules_are_tried_as_were_asked_for_and_then_the_best_is_tidied() {
-    assertThat(found(salad, tries(1, 1), Judge.AUDIT, () -> false).schedules()).isEqualTo(1);
-    assertThat(found(salad, tries(1, 3), Judge.AUDIT, () -> false).schedules()).isEqualTo(3);
-    assertThat(found(salad, tries(50, 2), Judge.AUDIT, () -> false).schedules()).isBetween(90L, 102L);
-    assertThat(found(salad, tries(6_000, 1), Judge.AUDIT, () -> false).schedules()).isBetween(5_500L, 6_002L);
+    assertThat(found(salad, tries(1, 1), AUDIT, () -> false).schedules()).isEqualTo(1);
+    assertThat(found(salad, tries(1, 3), AUDIT, () -> false).schedules()).isEqualTo(3);
+    assertThat(found(salad, tries(50, 2), AUDIT, () -> false).schedules()).isBetween(90L, 102L);
+    assertThat(found(salad, tries(6_000, 1), AUDIT, () -> false).schedules()).isBetween(5_500L, 6_002L);
   }
 
   @Test
   void what_the_audit_refuses_does_not_hide_a_plan_that_it_passes() {
-    int best = start(found(salad, tries(200, 1), Judge.AUDIT, () -> false).plan());
-    Judge notThen = (event, plan) -> start(plan) == best ? List.of(A_BREAK) : Judge.AUDIT.breaks(event, plan);
+    int best = start(found(salad, tries(200, 1), AUDIT, () -> false).plan());
+    Judge notThen = plan -> start(plan) == best ? List.of(A_BREAK) : AUDIT.breaks(plan);
 
     Found found = found(salad, tries(200, 1), notThen, () -> false);
 
@@ -154,7 +157,7 @@ class SearchTest {
 
   @Test
   void a_best_try_that_only_the_audit_refuses_is_misjudged() {
-    Found found = found(salad, tries(200, 2), (event, plan) -> List.of(A_BREAK), () -> false);
+    Found found = found(salad, tries(200, 2), plan -> List.of(A_BREAK), () -> false);
 
     assertThat(found.isAPlan()).isFalse();
     assertThat(found.isMisjudged()).isTrue();
@@ -171,7 +174,7 @@ class SearchTest {
             steps: [{do: stir, takes: 60 min, hands: throughout, burner: large, keeps: {counter: 5 min}}]
         """);
 
-    Found found = found(crowded, tries(20, 1), Judge.AUDIT, () -> false);
+    Found found = found(crowded, tries(20, 1), AUDIT, () -> false);
 
     assertThat(found.isAPlan()).isFalse();
     assertThat(found.isMisjudged()).isFalse();
@@ -180,7 +183,7 @@ class SearchTest {
   @Test
   void a_fault_of_a_lane_comes_out_as_it_was() {
     var fault = new IllegalStateException("the scale is broken");
-    Judge broken = (event, plan) -> {
+    Judge broken = plan -> {
       throw fault;
     };
 

@@ -61,7 +61,7 @@ final class Shaken {
 
   private void offer(List<Placement> runs, List<Stay> stays, List<Wash> washes) {
     Plan other = Changed.with(runs, stays, washes, plan);
-    if (Changed.keeps(event, work, other, rule -> true)) {
+    if (Changed.keeps(work, other, rule -> true)) {
       plan = other;
     }
   }

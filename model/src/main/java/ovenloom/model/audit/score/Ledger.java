@@ -3,6 +3,7 @@ package ovenloom.model.audit.score;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
@@ -13,13 +14,14 @@ import ovenloom.model.plan.Stay;
 /**
  * A plan beside its work, with what was decided for each step at hand.
  *
+ * @param cards of its work
  * @param runs by the step's index in the work; a step that was forgotten has none
  * @param stays by the step's index
  */
-record Ledger(Event event, Work work, Plan plan, Map<Integer, Placement> runs, Map<Integer, Stay> stays) {
+record Ledger(Cards cards, Plan plan, Map<Integer, Placement> runs, Map<Integer, Stay> stays) {
 
-  static Ledger of(Event event, Plan plan) {
-    Work work = Work.of(event);
+  static Ledger of(Cards cards, Plan plan) {
+    Work work = cards.work();
     Map<Integer, Placement> runs = new HashMap<>();
     Map<Integer, Stay> stays = new HashMap<>();
     for (BatchStep step : work.steps()) {
@@ -34,13 +36,21 @@ record Ledger(Event event, Work work, Plan plan, Map<Integer, Placement> runs, M
           .findFirst()
           .ifPresent(stay -> stays.put(step.index(), stay));
     }
-    return new Ledger(event, work, plan, runs, stays);
+    return new Ledger(cards, plan, runs, stays);
+  }
+
+  Work work() {
+    return cards.work();
+  }
+
+  Event event() {
+    return work().event();
   }
 
   /** What the menu says of a run's step; absent where it knows none such. */
   @Nullable
   BatchStep stepOf(Placement run) {
-    for (BatchStep step : work.steps()) {
+    for (BatchStep step : work().steps()) {
       if (isOf(step, run.dish(), run.step())) {
         return step;
       }

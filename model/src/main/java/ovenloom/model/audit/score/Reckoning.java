@@ -2,9 +2,11 @@ package ovenloom.model.audit.score;
 
 import java.util.EnumMap;
 import java.util.Map;
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Wish;
+import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
@@ -21,18 +23,23 @@ public final class Reckoning {
    * a figure for every hot dish and every wish
    */
   public static Score of(Event event, Plan plan) {
-    Ledger ledger = Ledger.of(event, plan);
+    return of(new Cards(Work.of(event)), plan);
+  }
+
+  /** The same, by the cards of its event. */
+  public static Score of(Cards cards, Plan plan) {
+    Ledger ledger = Ledger.of(cards, plan);
     Map<Wish, Long> points = new EnumMap<>(Wish.class);
     for (Wish wish : Wish.values()) {
       points.put(wish, points(wish, ledger));
     }
-    return Score.of(0, AtTheTable.of(ledger), points, event.wishes(), early(ledger));
+    return Score.of(0, AtTheTable.of(ledger), points, ledger.event().wishes(), early(ledger));
   }
 
   private static long points(Wish wish, Ledger plan) {
     return switch (wish) {
       case FRESHNESS -> Freshness.points(plan);
-      case SETTING -> AsWritten.points(plan);
+      case SETTING -> AsWritten.points(plan) + Overcooked.points(plan);
       case CALM -> Calm.points(plan);
       case DIAL -> DialTurns.points(plan);
       case ENERGY -> Energy.points(plan);

@@ -16,10 +16,12 @@ import ovenloom.model.audit.Ovens;
 import ovenloom.model.audit.Runs;
 import ovenloom.model.audit.Steps;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.life.Cards;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.menu.Need;
-import ovenloom.model.menu.Wish;
+import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Baking;
+import ovenloom.model.plan.Plan;
 
 class AsWrittenTest {
 
@@ -135,6 +137,7 @@ class AsWrittenTest {
   }
 
   private static long setting(Kitchens kitchen, Steps step, Runs run) {
-    return Counting.points(Wish.SETTING, aPlanFor(aSupperOf(aDish("pie").step(step)).in(kitchen)).with(run));
+    Plan plan = aPlanFor(aSupperOf(aDish("pie").step(step)).in(kitchen)).with(run).plan();
+    return AsWritten.points(Ledger.of(new Cards(Work.of(plan.event())), plan));
   }
 }

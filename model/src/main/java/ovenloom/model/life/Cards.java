@@ -1,8 +1,9 @@
 package ovenloom.model.life;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import ovenloom.model.heat.Body;
-import ovenloom.model.heat.Kind;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Oven;
@@ -18,13 +19,10 @@ import ovenloom.model.menu.Step;
 import ovenloom.model.menu.Work;
 
 /**
- * What a recipe card says of a bake: by its written setting, start, finish and minutes, how fast the food takes up heat is
- * fixed.
- *
- * @param work the menu laid out
- * @param substance of its food
+ * What the recipe cards of a menu say of its bakes: by the written setting, start, finish and minutes of each, how fast its food
+ * takes up heat is fixed. Works that out once for each bake; may be shared by threads.
  */
-record Card(Work work, Substance substance) {
+public final class Cards {
 
   /** On a burner, C: food that boils or simmers. */
   static final double SIMMERING = 95;
@@ -37,6 +35,48 @@ record Card(Work work, Substance substance) {
   private static final double THINNER = 0.85;
   private static final double THINNEST = 0.001;
   private static final int HALVINGS = 16;
+
+  private final Work work;
+  private final Substance substance;
+  private final Map<String, Fit> fits = new ConcurrentHashMap<>();
+
+  /**
+   * A card made to come true.
+   *
+   * @param bends whether the laws of heat can tell of it at all; a roast of eight hours near boiling never is done by them
+   * @param body the food as it is baked: as its step has it, or thinner where no oven could do it in time, such as beans, which
+   * lie loose in their pan
+   * @param coefficient heat transfer, W/(m2 K)
+   * @param minutes that the food takes by these laws, in the card's oven
+   */
+  record Fit(boolean bends, Body body, double coefficient, int minutes) {}
+
+  /** Of a menu laid out. */
+  public Cards(Work work) {
+    this.work = work;
+    substance = new Substance(work);
+  }
+
+  /** The menu laid out, whose cards these are. */
+  public Work work() {
+    return work;
+  }
+
+  Substance substance() {
+    return substance;
+  }
+
+  Fit fit(BatchStep step, Need.Bake bake) {
+    return fits.computeIfAbsent(step.dish().name() + "/" + step.step().name(), each -> newFit(step, bake));
+  }
+
+  private Fit newFit(BatchStep step, Need.Bake bake) {
+    boolean bends = canComeTrue(step, bake);
+    Body body = body(step, bake, bends);
+    double coefficient = coefficient(step, bake, body);
+    int minutes = minutes(step, bake, body, coefficient);
+    return new Fit(bends && minutes > 0, body, coefficient, minutes);
+  }
 
   /** How warm the middle is at the end of a step on an oven or a burner, C. */
   double done(BatchStep step) {
@@ -55,20 +95,16 @@ record Card(Work work, Substance substance) {
         && step.dish().steps().stream().noneMatch(Step::cooks);
   }
 
-  /**
-   * The food as it is baked: as its step has it, or thinner where no oven could do it in time, such as beans, which lie loose in
-   * their pan.
-   */
-  Body body(BatchStep step, Need.Bake bake) {
+  private Body body(BatchStep step, Need.Bake bake, boolean bends) {
     Body body = substance.body(step);
-    while (canComeTrue(step, bake) && !isDone(step, bake, body, fastest(bake))) {
+    while (bends && !isDone(step, bake, body, fastest(bake))) {
       body = new Body(body.shape(), body.half() * THINNER, body.material());
     }
     return body;
   }
 
-  /** Whether any food, however thin, is done in that time at that mark. A roast of eight hours near boiling never is by this law. */
-  boolean canComeTrue(BatchStep step, Need.Bake bake) {
+  /** Whether any food, however thin, is done in that time at that mark. */
+  private boolean canComeTrue(BatchStep step, Need.Bake bake) {
     Body body = substance.body(step);
     Body thinnest = new Body(body.shape(), Math.min(body.half(), THINNEST), body.material());
     return isDone(step, bake, thinnest, fastest(bake));
@@ -80,12 +116,53 @@ record Card(Work work, Substance substance) {
   }
 
   private boolean isDone(BatchStep step, Need.Bake bake, Body body, double coefficient) {
-    TemperatureProfile food = TemperatureProfile.uniform(body, start(step));
-    return baked(food, bake, step.minutes(), coefficient, substance.kind(step.dish())).middle() >= done(step);
+    return minutes(step, bake, body, coefficient) != BakeMinutes.NEVER;
   }
 
-  /** Heat transfer, W/(m2 K), at which the card comes true for a body of its food. */
-  double coefficient(BatchStep step, Need.Bake bake, Body body) {
+  /** Until its middle is done, as the card has it; {@link BakeMinutes#NEVER} if that is later than written. */
+  private int minutes(BatchStep step, Need.Bake bake, Body body, double coefficient) {
+    double wetness = substance.kind(step.dish()).wetness();
+    List<Surroundings> stages = bake.stages()
+        .stream()
+        .map(stage -> new Surroundings(stage.written().temperature(), coefficient, wetness))
+        .toList();
+    TemperatureProfile food = TemperatureProfile.uniform(body, start(step));
+    return minutesUntil(done(step), food, bake, stages, step.minutes());
+  }
+
+  /**
+   * Minutes until the middle of food is as warm as it is to be, in a bake in stages.
+   *
+   * @param stages what surrounds it, stage by stage
+   * @param most minutes; {@link BakeMinutes#NEVER} if it takes longer
+   */
+  static int minutesUntil(
+      double done, TemperatureProfile start, Need.Bake bake, List<Surroundings> stages, int most) {
+    TemperatureProfile now = start;
+    for (int minute = 0; minute < most; minute++) {
+      if (now.middle() >= done) {
+        return minute;
+      }
+      now = Spell.aMinute(now, stages.get(stage(bake, minute)));
+    }
+    return now.middle() >= done ? most : BakeMinutes.NEVER;
+  }
+
+  /** The stage that a minute of a bake is in. */
+  private static int stage(Need.Bake bake, int minute) {
+    int end = 0;
+    for (int stage = 0; stage < bake.stages().size(); stage++) {
+      Integer own = bake.stages().get(stage).minutes();
+      end = own == null ? Integer.MAX_VALUE : end + own;
+      if (minute < end) {
+        return stage;
+      }
+    }
+    return bake.stages().size() - 1;
+  }
+
+  /** At which the card comes true. */
+  private double coefficient(BatchStep step, Need.Bake bake, Body body) {
     double slow = SLOWEST;
     double fast = fastest(bake);
     for (int i = 0; i < HALVINGS; i++) {
@@ -99,27 +176,11 @@ record Card(Work work, Substance substance) {
     return fast;
   }
 
-  private static TemperatureProfile baked(
-      TemperatureProfile food, Need.Bake bake, int minutes, double coefficient, Kind kind) {
-    TemperatureProfile now = food;
-    int left = minutes;
-    for (Need.Stage stage : bake.stages()) {
-      Integer own = stage.minutes();
-      int lasts = own == null ? left : Math.min(own, left);
-      Surroundings there = new Surroundings(stage.written().temperature(), coefficient, kind.wetness());
-      for (int minute = 0; minute < lasts; minute++) {
-        now = Spell.aMinute(now, there);
-      }
-      left -= lasts;
-    }
-    return now;
-  }
-
   /**
    * How warm the food is that the card means: as it says, else as its own steps leave it: cold from a cold place or a start that
    * is, hot straight from the heat, and otherwise as warm as the room.
    */
-  private double start(BatchStep step) {
+  double start(BatchStep step) {
     StartState says = step.step().starts();
     if (says != null) {
       return celsius(says);
@@ -150,6 +211,12 @@ record Card(Work work, Substance substance) {
 
   private double room() {
     return work.event().kitchen().room().inCelsius();
+  }
+
+  /** How warm food is that nothing was done to before, C. */
+  double fresh(BatchStep step) {
+    StartState starts = step.step().starts();
+    return celsius(starts == null ? StartState.RESTED : starts);
   }
 
   /** How warm food is that starts so, C. */

@@ -1,0 +1,125 @@
+package ovenloom.model.life;
+
+import java.util.List;
+import ovenloom.model.heat.Body;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.menu.BatchLink;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Work;
+
+/**
+ * How warm the food of each step is on the whole as it begins: {@link Life} in short, which search and score ask thousands of times
+ * a second. All of the food of a step is as warm; in a cold place or on the counter its difference to the air shrinks by the same
+ * share each minute; off an oven or burner it is as warm as its middle is to be; a hot place keeps it as it is.
+ */
+public final class MeanWarmth {
+
+  /** A place in which food does not cool. */
+  public static final int KEPT_WARM = -2;
+
+  /** Room air. */
+  public static final int COUNTER = -1;
+
+  /** When steps run, and where food waits after them: in parts, one after the other. */
+  public interface Timetable {
+
+    int start(int step);
+
+    int end(int step);
+
+    /** How many parts the wait after a step has. */
+    int parts(int step);
+
+    /** Where: {@link #COUNTER}, {@link #KEPT_WARM}, or the number of a store in the kitchen's list. */
+    int place(int step, int part);
+
+    int from(int step, int part);
+
+    int to(int step, int part);
+
+    /** The number of the store that a step itself is in; {@link #COUNTER} for none. */
+    int store(int step);
+  }
+
+  private final int[][] feeders;
+  private final double[] fresh;
+  private final double[] done;
+  private final double room;
+  private final double[] air;
+  private final double[][] rate;
+  private final double[] onTheCounter;
+
+  /** By these cards. */
+  public MeanWarmth(Cards cards) {
+    Work work = cards.work();
+    int steps = work.steps().size();
+    List<Store> stores = work.event().kitchen().stores();
+    room = work.event().kitchen().room().inCelsius();
+    air = stores.stream().mapToDouble(store -> store.holds().inCelsius()).toArray();
+    feeders = new int[steps][];
+    fresh = new double[steps];
+    done = new double[steps];
+    rate = new double[steps][stores.size()];
+    onTheCounter = new double[steps];
+    for (BatchStep step : work.steps()) {
+      int i = step.index();
+      feeders[i] = feeders(work, i);
+      fresh[i] = cards.fresh(step);
+      done[i] = step.step().cooks() || cards.isMadeHotByAMachine(step) ? cards.done(step) : Double.NaN;
+      Body body = cards.substance().body(step);
+      onTheCounter[i] = body.coolingRate(Places.ON_THE_COUNTER);
+      for (int store = 0; store < stores.size(); store++) {
+        rate[i][store] = body.coolingRate(stores.get(store).air().coefficient());
+      }
+    }
+  }
+
+  private static int[] feeders(Work work, int step) {
+    return work.into(step)
+        .stream()
+        .filter(BatchLink::carriesFood)
+        .mapToInt(BatchLink::from)
+        .filter(from -> work.steps().get(from).dish().food())
+        .toArray();
+  }
+
+  /**
+   * How warm the food of each step is as it begins, C.
+   *
+   * @param begins filled by the step's index
+   */
+  public void follow(Timetable times, double[] begins) {
+    for (int step = 0; step < begins.length; step++) {
+      double sum = 0;
+      for (int feeder : feeders[step]) {
+        sum += waited(times, feeder, begins[feeder], times.start(step));
+      }
+      begins[step] = feeders[step].length == 0 ? fresh[step] : sum / feeders[step].length;
+    }
+  }
+
+  /** The food of a step that began so warm, as it is at a moment after its end. */
+  public double waited(Timetable times, int step, double began, int until) {
+    double now = ended(times, step, began);
+    for (int part = 0; part < times.parts(step); part++) {
+      int minutes = Math.min(times.to(step, part), until) - times.from(step, part);
+      now = minutes > 0 ? after(step, times.place(step, part), minutes, now) : now;
+    }
+    return now;
+  }
+
+  private double ended(Timetable times, int step, double began) {
+    return Double.isNaN(done[step])
+        ? after(step, times.store(step), times.end(step) - times.start(step), began)
+        : done[step];
+  }
+
+  private double after(int step, int place, int minutes, double now) {
+    if (place == KEPT_WARM) {
+      return now;
+    }
+    double there = place == COUNTER ? room : air[place];
+    double fast = place == COUNTER ? onTheCounter[step] : rate[step][place];
+    return there + (now - there) * StrictMath.exp(-fast * minutes);
+  }
+}
