@@ -50,7 +50,8 @@ class HouseTest {
           "ovenloom.model.plan..",
           "ovenloom.model.heat..",
           "ovenloom.model.life..",
-          "ovenloom.model.safety.."))));
+          "ovenloom.model.safety..",
+          "ovenloom.model.watch.."))));
 
   @ArchTest
   static final ArchRule the_decoder_does_not_ask_the_auditor = noClasses().that()

@@ -3,6 +3,7 @@ package ovenloom.model.audit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.life.Cards;
+import ovenloom.model.life.Life;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Event;
@@ -11,17 +12,45 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Stay;
 
-/**
- * A plan under audit, beside the work it is a plan for.
- *
- * @param cards of that work
- */
-public record Case(Cards cards, Plan plan) {
+/** A plan under audit, beside the work it is a plan for. */
+public final class Case {
 
+  private final Cards cards;
+  private final Plan plan;
+  private @Nullable Life life;
+
+  /**
+   * Opens a case.
+   *
+   * @param cards of the work
+   */
+  public Case(Cards cards, Plan plan) {
+    this.cards = cards;
+    this.plan = plan;
+  }
+
+  Cards cards() {
+    return cards;
+  }
+
+  /** The plan. */
+  public Plan plan() {
+    return plan;
+  }
+
+  /** How warm its food is; to be asked of plans that keep all rules of the timetable. */
+  Life life() {
+    Life followed = life == null ? Life.of(plan, cards, 1) : life;
+    life = followed;
+    return followed;
+  }
+
+  /** What is planned. */
   public Work work() {
     return cards.work();
   }
 
+  /** For which event. */
   public Event event() {
     return work().event();
   }

@@ -28,7 +28,7 @@ record LongEnough() implements KitchenRule {
 
   @Override
   public List<Break> check(Case plan) {
-    Life life = Life.of(plan.plan(), plan.cards(), 1);
+    Life life = plan.life();
     BakeMinutes minutes = new BakeMinutes(plan.cards());
     List<Break> breaks = new ArrayList<>();
     for (Bakes bake : Bakes.of(plan)) {

@@ -21,6 +21,11 @@ public record Body(Shape shape, double half, Material material) {
     return lambda * lambda * material.diffusivity() / (half * half) * SECONDS_A_MINUTE;
   }
 
+  /** How much farther its middle is from its surroundings than it was all through, once the first minutes are over. */
+  public double middleOverMean(double coefficient) {
+    return new Conduction(shape, biot(coefficient)).firstTerm()[1];
+  }
+
   /** Its Biot number for a heat transfer coefficient, W/(m2 K). */
   public double biot(double coefficient) {
     return coefficient * half / material.conductivity();

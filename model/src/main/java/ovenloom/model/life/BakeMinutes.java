@@ -57,16 +57,38 @@ public final class BakeMinutes {
    */
   public int needed(BatchStep step, Oven oven, String mode, List<Setting> marks, TemperatureProfile start) {
     Cards.Fit fit = cards.fit(step, bake(step));
-    return fit.bends() ? booked(step, fit, minutes(step, fit, oven, mode, marks, start.stretched(fit.body())))
-        : step.minutes();
+    if (!fit.bends()) {
+      return step.minutes();
+    }
+    int needed = minutes(step, fit, oven, mode, marks, start.stretched(fit.body()));
+    return needed == NEVER ? NEVER : Math.max(needed, least(step, fit, oven, mode, marks));
   }
 
   /** The same for food that is as cold all through, C, rounded down to a whole degree; worked out once for each. */
   public int needed(BatchStep step, Oven oven, String mode, List<Setting> marks, double celsius) {
-    int whole = wholeDegrees(celsius);
+    Cards.Fit fit = cards.fit(step, bake(step));
+    if (!fit.bends()) {
+      return step.minutes();
+    }
+    int needed = minutes(step, fit, oven, mode, marks, wholeDegrees(celsius));
+    return needed == NEVER ? NEVER : Math.max(needed, least(step, fit, oven, mode, marks));
+  }
+
+  private int minutes(BatchStep step, Cards.Fit fit, Oven oven, String mode, List<Setting> marks,
+      int celsius) {
     String name = step.dish().name() + "/" + step.step().name();
-    return known.computeIfAbsent(new Asked(name, oven.name(), mode, marks, whole), asked -> needed(
-        step, oven, mode, marks, TemperatureProfile.uniform(cards.substance().body(step), whole)));
+    return known.computeIfAbsent(new Asked(name, oven.name(), mode, marks, celsius),
+        asked -> minutes(step, fit, oven, mode, marks, TemperatureProfile.uniform(fit.body(), celsius)));
+  }
+
+  /** So many it takes however warm it goes in: its stages, and to brown. */
+  private int least(BatchStep step, Cards.Fit fit, Oven oven, String mode, List<Setting> marks) {
+    int meant = minutes(step, fit, oven, mode, marks, wholeDegrees(cards.start(step)));
+    int stages = 1;
+    for (Need.Stage stage : bake(step).stages()) {
+      stages += stage.minutes() == null ? 0 : stage.minutes();
+    }
+    return meant == NEVER ? stages : Math.max(stages, (meant * PERCENT_TO_BROWN + ALL - 1) / ALL);
   }
 
   /** Rounded down, to the safe side. */
@@ -98,19 +120,6 @@ public final class BakeMinutes {
   }
 
   /** In proportion to what is written, rounded up. */
-  private static int booked(BatchStep step, Cards.Fit fit, int minutes) {
-    if (minutes == NEVER) {
-      return NEVER;
-    }
-    int needed = (step.minutes() * minutes + fit.minutes() - 1) / fit.minutes();
-    int early = 1;
-    for (Need.Stage stage : bake(step).stages()) {
-      early += stage.minutes() == null ? 0 : stage.minutes();
-    }
-    int least = Math.max(early, (step.minutes() * PERCENT_TO_BROWN + ALL - 1) / ALL);
-    return Math.max(needed, Math.min(least, step.minutes()));
-  }
-
   private int minutes(
       BatchStep step, Cards.Fit fit, Oven oven, String mode, List<Setting> marks, TemperatureProfile start) {
     Need.Bake bake = bake(step);
@@ -120,7 +129,8 @@ public final class BakeMinutes {
       Temperature air = marks.get(stage).temperature().plusKelvins(more == null ? 0 : more);
       stages.add(new Surroundings(air, fit.coefficient(), cards.substance().kind(step.dish()).wetness()));
     }
-    return Cards.minutesUntil(cards.done(step), start, bake, stages, TIMES_LONGER * step.minutes());
+    int found = Cards.minutesUntil(cards.done(step), start, bake, stages, TIMES_LONGER * step.minutes());
+    return found == NEVER ? NEVER : (step.minutes() * found + fit.minutes() - 1) / fit.minutes();
   }
 
   private static Need.Bake bake(BatchStep step) {

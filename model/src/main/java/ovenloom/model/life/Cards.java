@@ -177,7 +177,7 @@ public final class Cards {
   }
 
   /**
-   * How warm the food is that the card means: as it says, else as its own steps leave it: cold from a cold place or a start that
+   * How warm the food is that the card means: as it says, else as its own steps leave it: cold from a cold place, or where it keeps only in one, or a start that
    * is, hot straight from the heat, and otherwise as warm as the room.
    */
   double start(BatchStep step) {
@@ -202,11 +202,23 @@ public final class Cards {
     if (store != null) {
       return store.holds().inCelsius();
     }
+    Keeps keeps = before.step().keeps();
+    if (keeps != null && keeps.counter() == null && !colds(keeps).isEmpty()) {
+      return colds(keeps).stream().mapToDouble(each -> each.holds().inCelsius()).min().orElseThrow();
+    }
     if (!before.step().cooks()) {
       return start(before);
     }
-    Keeps keeps = before.step().keeps();
     return keeps == null || keeps.equals(Keeps.HARDLY) ? done(before) : room();
+  }
+
+  private List<Store> colds(Keeps keeps) {
+    return work.event()
+        .kitchen()
+        .stores()
+        .stream()
+        .filter(store -> store.kind() == Store.Kind.FRIDGE && keeps.stores().containsKey(store.name()))
+        .toList();
   }
 
   private double room() {

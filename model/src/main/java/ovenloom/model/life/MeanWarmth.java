@@ -48,6 +48,7 @@ public final class MeanWarmth {
   private final double[] air;
   private final double[][] rate;
   private final double[] onTheCounter;
+  private final double[] middle;
 
   /** By these cards. */
   public MeanWarmth(Cards cards) {
@@ -61,6 +62,7 @@ public final class MeanWarmth {
     done = new double[steps];
     rate = new double[steps][stores.size()];
     onTheCounter = new double[steps];
+    middle = new double[steps];
     for (BatchStep step : work.steps()) {
       int i = step.index();
       feeders[i] = feeders(work, i);
@@ -68,6 +70,7 @@ public final class MeanWarmth {
       done[i] = step.step().cooks() || cards.isMadeHotByAMachine(step) ? cards.done(step) : Double.NaN;
       Body body = cards.substance().body(step);
       onTheCounter[i] = body.coolingRate(Places.ON_THE_COUNTER);
+      middle[i] = body.middleOverMean(Places.ON_THE_COUNTER);
       for (int store = 0; store < stores.size(); store++) {
         rate[i][store] = body.coolingRate(stores.get(store).air().coefficient());
       }
@@ -114,7 +117,31 @@ public final class MeanWarmth {
         : done[step];
   }
 
-  private double after(int step, int place, int minutes, double now) {
+  /** Whether a step is on an oven, a burner or in a machine that makes it hot. */
+  public boolean isHeated(int step) {
+    return !Double.isNaN(done[step]);
+  }
+
+  /**
+   * How warm the middle of heated food is taken to be as it comes off the heat, so that it is right once the first minutes are
+   * over, C: then it cools as the mean does, but from somewhat more.
+   */
+  public double hot(int step) {
+    return room + (done[step] - room) * middle[step];
+  }
+
+  /** Minutes until food has got down to a temperature, C, in a place; infinite where it never does. */
+  public double minutesTo(int step, int place, double now, double to) {
+    if (now <= to) {
+      return 0;
+    }
+    double there = place == KEPT_WARM ? now : place == COUNTER ? room : air[place];
+    double fast = place == COUNTER ? onTheCounter[step] : place == KEPT_WARM ? 0 : rate[step][place];
+    return there >= to ? Double.POSITIVE_INFINITY : StrictMath.log((now - there) / (to - there)) / fast;
+  }
+
+  /** How warm food is after some minutes in a place, C. */
+  public double after(int step, int place, int minutes, double now) {
     if (place == KEPT_WARM) {
       return now;
     }

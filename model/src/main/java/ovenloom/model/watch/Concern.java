@@ -24,7 +24,8 @@ public record Concern(Rule rule, BatchStep step, int minute, double off, String 
     REHEATED,
     COOLED,
     LEFT_OUT,
-    KEPT_HOT
+    KEPT_HOT,
+    KEPT_COLD
   }
 
   /** Whether both say the same of a dish, of other batches or ways of it. */

@@ -44,6 +44,7 @@ public final class Watch {
         new Cooling(profile),
         new LeftOut(profile, event.kitchen()),
         new TimeOnly(profile),
-        new KeptHot(profile));
+        new KeptHot(profile),
+        new KeptCold(profile));
   }
 }

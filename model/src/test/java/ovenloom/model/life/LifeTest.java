@@ -84,7 +84,7 @@ class LifeTest {
   @Test
   void what_comes_from_the_fridge_takes_ten_to_twenty_minutes_longer() {
     Event supper = aSupperOf(lasagna()
-        .step(aStep("build").in("dish").keeps(new Keeps(null, null, null, java.util.Map.of("fridge", 2880))))
+        .step(aStep("build").in("dish").keeps(new Keeps(120, null, null, java.util.Map.of("fridge", 2880))))
         .step(aStep("bake").takes(70).upTo(90).bake(180))).in(KITCHEN).event();
 
     assertThat(chilled(supper, 70)).isLessThan(Kind.CASSEROLE.done().inCelsius() - 3);

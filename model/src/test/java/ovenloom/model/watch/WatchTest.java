@@ -73,6 +73,22 @@ class WatchTest {
     assertThat(concerns(plan).contains(Rule.KEPT_HOT)).isEqualTo(tooCool);
   }
 
+  /** FDA Food Code 2017, 3-501.16(A)(2): 41 F, which is 5 C; FSIS: 40 F; England, Wales and Northern Ireland: 8 C. */
+  @ParameterizedTest
+  @CsvSource({"us-service, 5, false", "us-service, 6, true", "us-home, 4, false", "us-home, 5, true",
+      "uk, 8, false",
+      "uk, 9, true"})
+  void a_fridge_is_cold_enough(String rules, int holds, boolean tooWarm) {
+    Store fridge = new Store("larder", Store.Kind.FRIDGE, Temperature.celsius(holds), Air.STILL,
+        List.of(Kitchens.aShelf("only")), Availability.ALWAYS);
+    Events supper = aSupperOf(soup()).in(Kitchens.aHomeKitchen().with(fridge)).rules(rules);
+    Plans plan = aPlanFor(supper)
+        .with(aRun("soup", "simmer", "10:00", 30).burners("large"))
+        .with(aStay("soup", "simmer", "10:30").shelf("19:00", "larder", "only"));
+
+    assertThat(concerns(plan).contains(Rule.KEPT_COLD)).isEqualTo(tooWarm);
+  }
+
   /** FDA Food Code 2017, 3-401.11(A)(3): poultry to 165 F, which is 73.9 C. */
   @ParameterizedTest
   @CsvSource({"74, false", "73, true"})

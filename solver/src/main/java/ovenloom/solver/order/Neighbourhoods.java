@@ -30,7 +30,7 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
     all = more(all, 4, () -> shift(queue));
     all = more(all, 2, () -> swap(queue));
     all = more(all, 4, () -> nudge(turn.basicVariable("earlier", Integer.class)));
-    all = more(all, 1, () -> choose(bake, Option.BAKE));
+    all = more(all, 1, () -> chooseBake(bake, turn.basicVariable(Option.START, Integer.class)));
     all = more(all, 1, () -> choose(turn.basicVariable(Option.STAY, Integer.class), Option.STAY));
     all = more(all, 1, () -> choose(turn.basicVariable(Option.TOGETHER, Integer.class), Option.TOGETHER));
     return more(all, 1, () -> meet(queue, bake)).build();
@@ -76,6 +76,19 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
         .pick(moves.forEachUnfiltered(Turn.class, false),
             NeighborhoodsJoiners.equal(Option::step, Turn::getStep))
         .asMove(with((option, turn) -> Moves.change(variable, turn, option.value())));
+  }
+
+  /** Where it is baked, or how cold it goes in. */
+  private static MoveProvider<Order> chooseBake(
+      PlanningVariableMetaModel<Order, Turn, Integer> bake,
+      PlanningVariableMetaModel<Order, Turn, Integer> start) {
+    return moves -> moves.pick(
+        moves.forEachUnfiltered(Option.class, false)
+            .filter((view, option) -> option != null && option.isOfABake()))
+        .pick(moves.forEachUnfiltered(Turn.class, false),
+            NeighborhoodsJoiners.equal(Option::step, Turn::getStep))
+        .asMove(with((option, turn) -> Moves
+            .change(option.variable().equals(Option.START) ? start : bake, turn, option.value())));
   }
 
   private static MoveProvider<Order> meet(

@@ -7,13 +7,19 @@ import ovenloom.solver.place.Decisions;
 /** A value that a variable of a step's turn may have. */
 public record Option(int step, String variable, int value) {
 
+  static final String START = "start";
   static final String BAKE = "bake";
   static final String STAY = "stay";
   static final String TOGETHER = "together";
 
+  boolean isOfABake() {
+    return variable.equals(START) || variable.equals(BAKE);
+  }
+
   /** Those of a turn; none where there is no choice. */
   static Stream<Option> of(Turn turn) {
     return Stream.of(
+        ways(turn, START, turn.starts()),
         ways(turn, BAKE, turn.waysToBake()),
         ways(turn, STAY, turn.waysToWait()),
         between(turn, TOGETHER, 1, turn.mostTogether()))

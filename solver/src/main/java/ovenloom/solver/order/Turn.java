@@ -19,10 +19,12 @@ public class Turn {
 
   private int step;
   private boolean serves;
+  private int starts;
   private int waysToBake;
   private int waysToWait;
   private int mostTogether;
   private @Nullable Integer earlier = 0;
+  private @Nullable Integer start = Decisions.OPEN;
   private @Nullable Integer bake = Decisions.OPEN;
   private @Nullable Integer stay = Decisions.OPEN;
   private @Nullable Integer together;
@@ -35,13 +37,15 @@ public class Turn {
    *
    * @param step its index in the work
    * @param serves whether it brings food to the table
+   * @param starts how many it may have
    * @param waysToBake how many there are
    * @param waysToWait how many sorts of places its food may wait in
    * @param mostTogether batches that may share a run of it, if it is the first of them; else 1
    */
-  public Turn(int step, boolean serves, int waysToBake, int waysToWait, int mostTogether) {
+  public Turn(int step, boolean serves, int starts, int waysToBake, int waysToWait, int mostTogether) {
     this.step = step;
     this.serves = serves;
+    this.starts = starts;
     this.waysToBake = waysToBake;
     this.waysToWait = waysToWait;
     this.mostTogether = mostTogether;
@@ -56,6 +60,10 @@ public class Turn {
   /** Whether it brings food to the table. */
   public boolean serves() {
     return serves;
+  }
+
+  int starts() {
+    return starts;
   }
 
   int waysToBake() {
@@ -73,6 +81,11 @@ public class Turn {
   @ValueRangeProvider(id = "minutes earlier")
   public ValueRange<Integer> getMinutesEarlier() {
     return ValueRangeFactory.createIntValueRange(0, MOST_MINUTES_EARLIER + 1);
+  }
+
+  @ValueRangeProvider(id = "starts")
+  public ValueRange<Integer> getStarts() {
+    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, starts);
   }
 
   @ValueRangeProvider(id = "ways to bake")
@@ -98,6 +111,16 @@ public class Turn {
 
   public void setEarlier(@Nullable Integer earlier) {
     this.earlier = earlier;
+  }
+
+  /** How cold its food goes into the oven. */
+  @PlanningVariable(valueRangeProviderRefs = "starts")
+  public @Nullable Integer getStart() {
+    return start;
+  }
+
+  public void setStart(@Nullable Integer start) {
+    this.start = start;
   }
 
   /** Which way to bake it. */
@@ -133,6 +156,7 @@ public class Turn {
   /** Decides for a step what decisions say. */
   public void set(Decisions decisions) {
     earlier = decisions.earlier(step);
+    start = decisions.start(step);
     bake = decisions.bake(step);
     stay = decisions.stay(step);
     together = Math.min(decisions.together(step), mostTogether);
@@ -141,6 +165,7 @@ public class Turn {
   /** Says what it decides for its step. */
   public void tell(Decisions decisions) {
     decisions.setEarlier(step, Objects.requireNonNull(earlier));
+    decisions.setStart(step, Objects.requireNonNull(start));
     decisions.setBake(step, Objects.requireNonNull(bake));
     decisions.setStay(step, Objects.requireNonNull(stay));
     int batches = Objects.requireNonNull(together);

@@ -17,7 +17,6 @@ import ovenloom.solver.timeline.Bake;
  * @param points what the marks cost, off those that were written
  * @param asWritten whether the marks are those nearest to what was written
  * @param state how cold its minutes take the food to be as it goes in
- * @param natural whether that is what was written for
  * @param minutes that it needs so
  * @param needed from other starts
  * @param hands whose hands it needs when
@@ -26,7 +25,7 @@ import ovenloom.solver.timeline.Bake;
  */
 public record BakeChoice(
     int oven, String mode, List<Setting> marks, Bake bake, List<Integer> racks, int points,
-    boolean asWritten, StartState state, boolean natural, int minutes, NeededFrom needed,
+    boolean asWritten, StartState state, int minutes, NeededFrom needed,
     List<HandsNeed> hands, Hold hold,
     int held) {
 
@@ -51,8 +50,13 @@ public record BakeChoice(
   BakeChoice held(int stay, boolean off) {
     Hold at = off ? Hold.OFF : hold;
     return new BakeChoice(
-        oven, mode, marks, bake.held(stay, at.setting()), racks, points, asWritten, state, natural, minutes,
+        oven, mode, marks, bake.held(stay, at.setting()), racks, points, asWritten, state, minutes,
         needed, hands, at, stay);
+  }
+
+  /** Whether both are the same but for how cold the food goes in. */
+  boolean isAt(BakeChoice other) {
+    return oven == other.oven && mode.equals(other.mode) && marks.equals(other.marks);
   }
 
   /** Whether both are in one oven, at one mark, in one mode, as they go in. */

@@ -37,25 +37,30 @@ final class BakeChoices {
   }
 
   /**
-   * The ways to bake a run, oven by oven, those as written first, from each start that its food may have; none for a run that
-   * is no bake.
+   * For each start that a run's food may have, the one it is written for first, the ways to bake it, oven by oven, those as
+   * written first; none for a run that is no bake.
    */
-  List<BakeChoice> of(Run run) {
+  List<List<BakeChoice>> of(Run run) {
     Need.Bake bake = run.step().bake();
-    List<BakeChoice> choices = new ArrayList<>();
     if (bake == null) {
-      return choices;
+      return List.of(List.of());
     }
+    return starts.of(run.units().getFirst()).stream().map(start -> from(start, run, bake)).toList();
+  }
+
+  private List<BakeChoice> from(Starts.Start start, Run run, Need.Bake bake) {
+    List<BakeChoice> choices = new ArrayList<>();
     Kitchen kitchen = event.kitchen();
     for (int oven = 0; oven < kitchen.ovens().size(); oven++) {
       for (String mode : kitchen.ovens().get(oven).modes()) {
-        addMarks(choices, run, bake, oven, mode);
+        addMarks(choices, start, run, bake, oven, mode);
       }
     }
     return choices;
   }
 
-  private void addMarks(List<BakeChoice> choices, Run run, Need.Bake bake, int number, String mode) {
+  private void addMarks(
+      List<BakeChoice> choices, Starts.Start start, Run run, Need.Bake bake, int number, String mode) {
     Oven oven = event.kitchen().ovens().get(number);
     OvenDial dial = new OvenDial(oven);
     List<Integer> racks = IntStream.range(0, oven.racks().size())
@@ -70,27 +75,23 @@ final class BakeChoices {
       }
       written.add(mark);
     }
-    addStarts(choices, run, bake, number, mode, written, racks, true);
+    add(choices, start, run, bake, number, mode, written, racks, true);
     for (List<Setting> marks : inTheirWindows(bake, dial, mode)) {
       if (!marks.equals(written)) {
-        addStarts(choices, run, bake, number, mode, marks, racks, false);
+        add(choices, start, run, bake, number, mode, marks, racks, false);
       }
     }
   }
 
-  private void addStarts(List<BakeChoice> choices, Run run, Need.Bake bake, int number, String mode,
+  private void add(List<BakeChoice> choices, Starts.Start start, Run run, Need.Bake bake, int number,
+      String mode,
       List<Setting> marks, List<Integer> racks, boolean asWritten) {
     Oven oven = event.kitchen().ovens().get(number);
     BatchStep first = run.units().getFirst();
-    NeededFrom from = new NeededFrom(minutes, first, oven, mode, marks);
-    boolean natural = true;
-    for (Starts.Start start : starts.of(first)) {
-      int needed = minutes.table(first, oven, mode, marks, start);
-      if (needed != BakeMinutes.NEVER) {
-        choices.add(
-            choice(run, bake, number, mode, marks, racks, asWritten, start.state(), natural, needed, from));
-      }
-      natural = false;
+    int needed = minutes.table(first, oven, mode, marks, start);
+    if (needed != BakeMinutes.NEVER) {
+      NeededFrom from = new NeededFrom(minutes, first, oven, mode, marks);
+      choices.add(choice(run, bake, number, mode, marks, racks, asWritten, start.state(), needed, from));
     }
   }
 
@@ -120,7 +121,6 @@ final class BakeChoices {
       List<Integer> racks,
       boolean asWritten,
       StartState state,
-      boolean natural,
       int needed,
       NeededFrom from) {
     OvenDial dial = new OvenDial(event.kitchen().ovens().get(oven));
@@ -135,7 +135,7 @@ final class BakeChoices {
     List<HandsNeed> hands = HandsNeeds.of(run.step(), run.minutes(), needed);
     return new BakeChoice(oven, mode, marks, shape(run, bake, settings, hands, needed), racks, points,
         asWritten, state,
-        natural, needed, from, hands, new BakeChoice.Hold(hold, dial.setting(hold, mode)), 0);
+        needed, from, hands, new BakeChoice.Hold(hold, dial.setting(hold, mode)), 0);
   }
 
   /** A moment in the middle may open the door at any minute to which it may slip. */

@@ -10,42 +10,79 @@ final class ColdStarts {
 
   private final Runs runs;
   private final MeanWarmth warmth;
+  private final Forecast forecast;
   private final double[] begins;
 
   ColdStarts(Runs runs) {
     this.runs = runs;
     warmth = new MeanWarmth(runs.minutes().cards());
+    forecast = new Forecast(runs, warmth);
     begins = new double[runs.work().steps().size()];
   }
 
+  /**
+   * Where a bake is too short or too long for how cold its food goes in, decides for the start that it has.
+   *
+   * @return whether any was
+   */
+  boolean settle(Draft draft, Fitting fitting) {
+    warmth.follow(draft.timetable(), begins);
+    boolean settled = false;
+    for (Run run : runs.runs()) {
+      BakeChoice choice = draft.choice[run.index()];
+      int first = run.units().getFirst().index();
+      if (choice != null && off(draft, run, choice) > 0) {
+        int start = fitting.startFor(run, choice, most(run, choice));
+        settled |= start != Decisions.OPEN && start != draft.starts[first];
+        draft.starts[first] = start;
+      }
+    }
+    return settled;
+  }
+
+  /** Notes where a bake is too short or too long for how cold its food goes in. */
   void check(Draft draft) {
     warmth.follow(draft.timetable(), begins);
     for (Run run : runs.runs()) {
       BakeChoice choice = draft.choice[run.index()];
       if (choice != null) {
-        check(draft, run, choice);
+        draft.isOff(run.index(), off(draft, run, choice));
+        draft.overcooked[run.index()] = BakeMinutes.points(booked(draft, run), least(run, choice));
       }
     }
+    forecast.check(draft, begins);
   }
 
-  private void check(Draft draft, Run run, BakeChoice choice) {
+  private int off(Draft draft, Run run, BakeChoice choice) {
+    int booked = booked(draft, run);
+    int most = most(run, choice);
+    int least = least(run, choice);
     Need.Bake bake = run.step().bake();
-    int most = 0;
-    int least = Integer.MAX_VALUE;
-    for (BatchStep unit : run.units()) {
-      int needed = choice.needed().of(begins[unit.index()]);
-      most = Math.max(most, needed);
-      least = Math.min(least, needed);
+    if (bake == null || most == BakeMinutes.NEVER) {
+      return booked;
     }
-    int booked = draft.end[run.index()] - draft.start[run.index()];
-    int longest = bake == null || least == BakeMinutes.NEVER ? Integer.MAX_VALUE
-        : BakeMinutes.longest(bake, run.units().getFirst(), least);
-    if (booked < most) {
-      draft.fallsShort(run.index(), most == BakeMinutes.NEVER ? booked : most - booked);
-    } else if (booked > longest) {
-      draft.fallsShort(run.index(), booked - longest);
-    }
-    draft.overcooked[run.index()] = BakeMinutes.points(booked, least);
+    int longest = BakeMinutes.longest(bake, run.units().getFirst(), least);
+    return Math.max(0, Math.max(most - booked, booked - longest));
   }
 
+  private static int booked(Draft draft, Run run) {
+    return draft.end[run.index()] - draft.start[run.index()];
+  }
+
+  /** What the coldest of its batches needs. */
+  private int most(Run run, BakeChoice choice) {
+    int most = 0;
+    for (BatchStep unit : run.units()) {
+      most = Math.max(most, choice.needed().of(begins[unit.index()]));
+    }
+    return most;
+  }
+
+  private int least(Run run, BakeChoice choice) {
+    int least = BakeMinutes.NEVER;
+    for (BatchStep unit : run.units()) {
+      least = Math.min(least, choice.needed().of(begins[unit.index()]));
+    }
+    return least;
+  }
 }

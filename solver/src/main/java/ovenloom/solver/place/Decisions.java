@@ -14,13 +14,15 @@ public final class Decisions {
 
   private final int[] order;
   private final int[] earlier;
+  private final int[] start;
   private final int[] bake;
   private final int[] stay;
   private final int[] together;
 
-  private Decisions(int[] order, int[] earlier, int[] bake, int[] stay, int[] together) {
+  private Decisions(int[] order, int[] earlier, int[] start, int[] bake, int[] stay, int[] together) {
     this.order = order;
     this.earlier = earlier;
+    this.start = start;
     this.bake = bake;
     this.stay = stay;
     this.together = together;
@@ -33,6 +35,7 @@ public final class Decisions {
         IntStream.range(0, steps).toArray(),
         new int[steps],
         open,
+        open.clone(),
         open.clone(),
         IntStream.generate(() -> AS_MANY_AS_MAY).limit(steps).toArray());
   }
@@ -72,6 +75,15 @@ public final class Decisions {
     earlier[step] = minutes;
   }
 
+  /** How cold the food of a bake goes in, by number among the starts it may have; or {@link #OPEN}. */
+  public int start(int step) {
+    return start[step];
+  }
+
+  public void setStart(int step, int number) {
+    start[step] = number;
+  }
+
   /** The way to bake a step, by its number among those the decoder offers; or {@link #OPEN}. */
   public int bake(int step) {
     return bake[step];
@@ -101,13 +113,15 @@ public final class Decisions {
 
   /** The same, to be kept while these are changed. */
   public Decisions copy() {
-    return new Decisions(order.clone(), earlier.clone(), bake.clone(), stay.clone(), together.clone());
+    return new Decisions(order.clone(), earlier.clone(), start.clone(), bake.clone(), stay.clone(),
+        together.clone());
   }
 
   /** Decides as others did. */
   public void set(Decisions others) {
     System.arraycopy(others.order, 0, order, 0, order.length);
     System.arraycopy(others.earlier, 0, earlier, 0, earlier.length);
+    System.arraycopy(others.start, 0, start, 0, start.length);
     System.arraycopy(others.bake, 0, bake, 0, bake.length);
     System.arraycopy(others.stay, 0, stay, 0, stay.length);
     System.arraycopy(others.together, 0, together, 0, together.length);

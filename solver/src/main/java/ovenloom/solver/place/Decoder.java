@@ -10,6 +10,9 @@ import ovenloom.model.menu.Link;
  */
 public final class Decoder {
 
+  /** How often all is placed again for food that goes in colder or warmer than was thought. */
+  private static final int AGAIN = 2;
+
   private final Runs runs;
   private final Floor floor;
   private final Draft draft;
@@ -32,11 +35,7 @@ public final class Decoder {
     circuits = new Circuits(runs);
     coldStarts = new ColdStarts(runs);
     nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
-    leastMinutes = runs.runs().stream().mapToInt(this::leastMinutes).toArray();
-  }
-
-  private int leastMinutes(Run run) {
-    return fitting.waysToBake(run).stream().mapToInt(BakeChoice::minutes).min().orElse(run.minutes());
+    leastMinutes = runs.runs().stream().mapToInt(fitting::leastMinutes).toArray();
   }
 
   private int nextBatchOf(Run run) {
@@ -52,6 +51,11 @@ public final class Decoder {
     return fitting.waysToBake(runs.runs().get(runs.runOf().get(step)));
   }
 
+  /** How many starts a step may have, from cold to hot; 1 where there is no choice. */
+  public int startsOf(int step) {
+    return fitting.starts(runs.runs().get(runs.runOf().get(step)));
+  }
+
   /** How many sorts of places the food of a step may wait in; 0 where it never waits. */
   public int waysToWait(int step) {
     int ways = 0;
@@ -61,8 +65,24 @@ public final class Decoder {
     return ways;
   }
 
-  /** The plan that follows from what was decided. */
+  /**
+   * The plan that follows from what was decided. Where food turns out to go in colder or warmer than was thought, all is placed
+   * again with minutes for that.
+   */
   public Draft decode(Decisions decisions) {
+    for (int step = 0; step < draft.starts.length; step++) {
+      draft.starts[step] = decisions.start(step);
+    }
+    placeAll(decisions);
+    for (int again = 0; again < AGAIN && coldStarts.settle(draft, fitting); again++) {
+      placeAll(decisions);
+    }
+    circuits.check(draft);
+    coldStarts.check(draft);
+    return draft;
+  }
+
+  private void placeAll(Decisions decisions) {
     floor.clear();
     draft.clear();
     for (int turn = 0; turn < decisions.steps(); turn++) {
@@ -76,9 +96,6 @@ public final class Decoder {
         }
       }
     }
-    circuits.check(draft);
-    coldStarts.check(draft);
-    return draft;
   }
 
   private void place(int run, Decisions decisions) {
@@ -104,7 +121,8 @@ public final class Decoder {
     }
     int step = placing.units().getFirst().index();
     OvenStay stay = larder.stayInItsOven(placing, bonds.waits(run), decisions);
-    fitting.place(placing, latestEnd(placing) - decisions.earlier(step), decisions.bake(step), stay);
+    fitting.place(placing, latestEnd(placing) - decisions.earlier(step), draft.starts[step],
+        decisions.bake(step), stay);
     draft.placed[run] = true;
     settle(placing, decisions);
   }

@@ -25,6 +25,7 @@ public final class Draft {
   final List<List<WaitPart>> waits;
   final List<VesselPool.Done> washes = new ArrayList<>();
   final int[] overcooked;
+  final int[] starts;
   private final MeanWarmth.Timetable timetable;
   private final long[] shortOf;
   private final int[] tooLong;
@@ -49,7 +50,15 @@ public final class Draft {
     waits = new ArrayList<>();
     runs.waits().forEach(wait -> waits.add(List.of()));
     overcooked = new int[all];
+    starts = new int[runs.work().steps().size()];
     timetable = new DraftTimes(this);
+  }
+
+  /** Decides of how cold food goes into each bake what came out, so that it is placed at once the next time. */
+  public void tellStarts(Decisions decisions) {
+    for (int step = 0; step < starts.length; step++) {
+      decisions.setStart(step, starts[step]);
+    }
   }
 
   /** When its steps run, and where their food waits. */
@@ -66,6 +75,12 @@ public final class Draft {
   void fallsShort(int run, long by) {
     fallsShort(by);
     shortOf[run] += BREAK + by;
+  }
+
+  /** Notes that food of a run would be too little or too much baked, or not be safe, and by how much. */
+  void isOff(int run, long by) {
+    shortfall += by;
+    shortOf[run] += by;
   }
 
   /** What a break costs on top of how far off it is. */

@@ -33,16 +33,45 @@ final class Fitting {
     return wants.bakes(run);
   }
 
+  int starts(Run run) {
+    return wants.starts(run);
+  }
+
+  /** The start, by number, in which a bake takes the fewest minutes that are enough; {@link Decisions#OPEN} if none is. */
+  int startFor(Run run, BakeChoice choice, int needed) {
+    int found = Decisions.OPEN;
+    int fewest = Integer.MAX_VALUE;
+    for (int start = 0; start < wants.starts(run); start++) {
+      for (BakeChoice other : wants.bakes(run, start)) {
+        if (other.isAt(choice) && other.minutes() >= needed && other.minutes() < fewest) {
+          fewest = other.minutes();
+          found = start;
+        }
+      }
+    }
+    return found;
+  }
+
+  /** The fewest minutes it may take. */
+  int leastMinutes(Run run) {
+    int least = run.minutes();
+    for (int start = 0; start < wants.starts(run); start++) {
+      least = wants.bakes(run, start).stream().mapToInt(BakeChoice::minutes).reduce(least, Math::min);
+    }
+    return least;
+  }
+
   /**
    * Places a run as late as it fits with its end not after a moment.
    *
-   * @param wanted the way to bake it, or below 0
+   * @param from how cold it goes in, by number, or below 0
+   * @param wanted the way to bake it so, or below 0
    * @param stay of its food in its oven; null if it is to be taken out
    */
-  void place(Run run, int latestEnd, int wanted, @Nullable OvenStay stay) {
-    Found found = find(run, latestEnd, wanted, stay);
+  void place(Run run, int latestEnd, int from, int wanted, @Nullable OvenStay stay) {
+    Found found = find(run, latestEnd, from, wanted, stay);
     if (found.start() == Timeline.NONE && stay != null) {
-      found = find(run, latestEnd, wanted, null);
+      found = find(run, latestEnd, from, wanted, null);
     }
     settle(found.request(), found.start(), latestEnd - found.request().minutes());
     draft.blocker[run.index()] = found.blocker();
@@ -51,8 +80,8 @@ final class Fitting {
 
   private record Found(Request request, int start, int blocker, @Nullable Scarce scarce) {}
 
-  private Found find(Run run, int latestEnd, int wanted, @Nullable OvenStay stay) {
-    List<BakeChoice> all = wants.bakes(run);
+  private Found find(Run run, int latestEnd, int from, int wanted, @Nullable OvenStay stay) {
+    List<BakeChoice> all = wants.bakes(run, from);
     if (!run.footing().bakes()) {
       return find(Request.of(run, null), latestEnd);
     }
@@ -60,8 +89,7 @@ final class Fitting {
     for (int i = 0; i < all.size(); i++) {
       BakeChoice choice = all.get(i);
       boolean asked = wanted < 0
-          ? choice.natural()
-              && (choice.asWritten() || floor.dials[choice.oven()].uses(choice.bake().setting(0)))
+          ? choice.asWritten() || floor.dials[choice.oven()].uses(choice.bake().setting(0))
           : i == wanted % all.size();
       if (asked) {
         Found found = find(new Request(run, choice, stay), latestEnd);

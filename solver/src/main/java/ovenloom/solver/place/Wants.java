@@ -21,7 +21,7 @@ final class Wants {
 
   private final Runs runs;
   private final Floor floor;
-  private final List<List<BakeChoice>> bakes = new ArrayList<>();
+  private final List<List<List<BakeChoice>>> bakes = new ArrayList<>();
   private final List<List<Filling>> fillings = new ArrayList<>();
   private final List<int[]> appliances = new ArrayList<>();
   private final List<int[]> burners = new ArrayList<>();
@@ -53,8 +53,19 @@ final class Wants {
     }
   }
 
+  /** Ways to bake it, as cold as it is written for. */
   List<BakeChoice> bakes(Run run) {
-    return bakes.get(run.index());
+    return bakes.get(run.index()).getFirst();
+  }
+
+  /** Ways to bake it from a start, by its number. */
+  List<BakeChoice> bakes(Run run, int start) {
+    List<List<BakeChoice>> all = bakes.get(run.index());
+    return start < 0 ? all.getFirst() : all.get(start % all.size());
+  }
+
+  int starts(Run run) {
+    return bakes.get(run.index()).size();
   }
 
   List<Filling> fillings(Run run) {

@@ -36,6 +36,7 @@ final class Pleas {
     long shortfall = 1;
     for (int tries = 0; tries == 0 || (tries < times && shortfall > 0 && !over.getAsBoolean()); tries++) {
       Bench.Tried tried = trial.of(now);
+      tried.draft().tellStarts(now);
       shortfall = tried.draft().shortfall();
       if (Trial.cost(tried.score()) < least) {
         least = Trial.cost(tried.score());

@@ -73,7 +73,9 @@ final class Trial implements Price {
     if (isBest(tried.score(), worst)) {
       tried = judged(tried);
       if (isBest(tried.score(), worst)) {
-        best = new Best(decisions.copy(), tried.score());
+        Decisions good = decisions.copy();
+        tried.draft().tellStarts(good);
+        best = new Best(good, tried.score());
       }
     }
     return tried;

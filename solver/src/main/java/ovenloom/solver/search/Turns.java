@@ -27,7 +27,8 @@ final class Turns {
 
   private Turn turn(BatchStep unit) {
     int step = unit.index();
-    return new Turn(step, unit.step().serve(), decoder.waysToBake(step).size(), decoder.waysToWait(step),
+    return new Turn(step, unit.step().serve(), decoder.startsOf(step), decoder.waysToBake(step).size(),
+        decoder.waysToWait(step),
         mostTogether(unit));
   }
 

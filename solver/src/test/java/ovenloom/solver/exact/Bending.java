@@ -12,7 +12,7 @@ import ovenloom.model.menu.Work;
 /** How many minutes each bake takes by where it is baked: the tables that search and audit have too, of food that comes one way. */
 final class Bending {
 
-  private static final int PERCENT_TO_BROWN = 85;
+  private static final int PERCENT_AT_LEAST = 60;
 
   private final BakeMinutes minutes;
   private final Starts starts;
@@ -34,8 +34,8 @@ final class Bending {
     return all.getFirst();
   }
 
-  /** Fewer than that no bake is booked for: however hot, so much of its minutes it takes to brown. */
+  /** Fewer than that no bake is booked for, in windows as small as they are here. */
   static int least(BatchStep step) {
-    return step.step().bake() == null ? step.minutes() : step.minutes() * PERCENT_TO_BROWN / 100;
+    return step.step().bake() == null ? step.minutes() : step.minutes() * PERCENT_AT_LEAST / 100;
   }
 }

@@ -47,7 +47,8 @@ final class Doors {
     if (minutes == 0) {
       return;
     }
-    int most = Bending.least(bake.step()) - bake.need().load() - bake.need().unload();
+    int most = bake.ways().stream().mapToInt(Bake.Way::minutes).min().orElseThrow() - bake.need().load()
+        - bake.need().unload();
     if (minutes >= most && minutes != Need.Bake.TO_THE_END) {
       throw new UnsupportedOperationException("a door shut as long as the bake may last");
     }

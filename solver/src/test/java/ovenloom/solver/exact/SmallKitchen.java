@@ -117,7 +117,7 @@ final class SmallKitchen {
 
   private void dish(String name) {
     line("  - dish: " + name, THIN, "    arrives: " + one("hot", "hot", "warm", "cold"),
-        "    tags: [" + one("fish", "pastry", "green") + "]", "    steps:");
+        "    tags: [" + one("fish", "pastry", "green") + ", not tcs]", "    steps:");
     int left = STEPS - steps;
     switch (random.nextInt(left < 3 ? 2 : 6)) {
       case 0 -> boiled();

@@ -25,7 +25,7 @@ class MovesTest {
   private final PlanningListVariableMetaModel<Order, Queue, Turn> queue = model.genuineEntity(Queue.class)
       .listVariable("turns", Turn.class);
   private final List<Turn> turns = IntStream.range(0, STEPS)
-      .mapToObj(step -> new Turn(step, step == SERVING, 3, 2, 4))
+      .mapToObj(step -> new Turn(step, step == SERVING, 1, 3, 2, 4))
       .toList();
   private final Order order = new Order(any -> 0, turns, 5, List.of());
 
@@ -80,10 +80,10 @@ class MovesTest {
 
   @Test
   void there_is_an_option_for_all_that_is_open_and_none_where_there_is_no_choice() {
-    assertThat(Option.of(new Turn(7, false, 2, 0, 1))).containsExactly(
+    assertThat(Option.of(new Turn(7, false, 1, 2, 0, 1))).containsExactly(
         new Option(7, Option.BAKE, Decisions.OPEN), new Option(7, Option.BAKE, 0),
         new Option(7, Option.BAKE, 1));
-    assertThat(Option.of(new Turn(7, false, 1, 1, 3))).containsExactly(
+    assertThat(Option.of(new Turn(7, false, 1, 1, 1, 3))).containsExactly(
         new Option(7, Option.TOGETHER, 1), new Option(7, Option.TOGETHER, 2),
         new Option(7, Option.TOGETHER, 3));
   }

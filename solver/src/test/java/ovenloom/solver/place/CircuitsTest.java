@@ -168,6 +168,7 @@ class CircuitsTest {
     Runs runs = draft.runs();
     put(draft, BREAD, NOON);
     draft.choice[BREAD] = new BakeChoices(runs.event(), runs.minutes()).of(runs.runs().get(BREAD))
+        .getFirst()
         .stream()
         .filter(choice -> choice.oven() == oven)
         .findFirst()

@@ -19,7 +19,7 @@ class OvenTest {
       vessels: {tray: {count: 6, size: 40 x 30 x 3 cm}}""";
 
   private static final String TART = """
-        - {dish: Tart, steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: tray, keeps: {counter: 1 day}}]}
+        - {dish: Tart, tags: [not tcs], steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: tray, keeps: {counter: 1 day}}]}
       """;
 
   @TempDir

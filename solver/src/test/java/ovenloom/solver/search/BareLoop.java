@@ -103,6 +103,7 @@ final class BareLoop {
 
   private void choose(Decisions next, Option option) {
     switch (option.variable()) {
+      case "start" -> next.setStart(option.step(), option.value());
       case "bake" -> next.setBake(option.step(), option.value());
       case "stay" -> next.setStay(option.step(), option.value());
       case "together" -> together(next, option);

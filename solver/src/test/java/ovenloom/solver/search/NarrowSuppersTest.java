@@ -172,6 +172,7 @@ class NarrowSuppersTest {
     Plan plan = planned("{name: Ann, hours: {day before: 20:00-23:30, on the day: 7:00-19:00}}", "",
         """
             - dish: Pork
+              tags: [not tcs]
               steps:
                 - {do: roast, takes: 12 h, unattended: yes, bake: [{at: 220 C, for: 1 h}, {at: 100 C}], in: roasting tin,
                    keeps: {counter: 12 h}}

@@ -104,7 +104,8 @@ final class RandomSupper {
         "    course: "
             + (grand ? one("supper", "supper", "sweet", "late") : one("supper", "supper", "sweet")));
     line("    portions: " + (3 + random.nextInt(6)), "    arrives: " + one("hot", "hot", "warm", "cold"));
-    line("    tags: [" + one("fish", "pastry", "raw poultry", "raw meat", "green") + "]", "    steps:");
+    line("    tags: [" + one("fish", "pastry", "raw poultry", "raw meat", "green") + ", not tcs]",
+        "    steps:");
     switch (random.nextInt(grand ? 7 : 5)) {
       case 0 -> baked();
       case 1 -> stewed();

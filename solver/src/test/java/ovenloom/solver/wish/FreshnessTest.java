@@ -24,6 +24,7 @@ class FreshnessTest {
       throws IOException {
     Decoded supper = WishedFor.supper(folder, """
           - dish: Gratin
+            tags: [not tcs]
             arrives: %s
             steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: tray, keeps: {counter: 5 h}}]
         """.formatted(arrives)).earlier("Gratin/bake", minutes);
