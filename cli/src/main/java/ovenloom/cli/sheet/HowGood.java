@@ -36,8 +36,8 @@ record HowGood(Plan plan, Page page) {
         .filter(each -> each.getValue() > 0)
         .map(each -> each.getKey() + " " + grouped(each.getValue()))
         .toList();
-    String why = dishes.isEmpty() ? "no hot or warm dish cools too far between the heat and the table."
-        : "portions times tenths of a degree that dishes have cooled too far: "
+    String why = dishes.isEmpty() ? "no dish is too cool or too warm as it comes to the table."
+        : "portions times tenths of a degree by which dishes are too cool or too warm: "
             + String.join(", ", dishes) + ".";
     row("At the table", grouped(score.atTheTableInAll()), why);
   }
@@ -56,7 +56,8 @@ record HowGood(Plan plan, Page page) {
   private static String meaning(Wish wish) {
     return switch (wish) {
       case FRESHNESS -> "food that waits longer than it is at its best.";
-      case SETTING -> "ovens away from the mark that is written; 1 for 5 K.";
+      case SETTING ->
+        "ovens away from the mark that is written, 1 for 5 K; bakes longer than needed, 1 for 5 %.";
       case CALM -> "work in the last hour before a course, no hand free in the last two, work on the day.";
       case DIAL -> "turns of an oven's dial to another mark; 5 each.";
       case ENERGY -> "tenths of a kilowatt-hour.";

@@ -1,10 +1,15 @@
 package ovenloom.model.life;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
+import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.StartState;
+import ovenloom.model.menu.Step;
 import ovenloom.model.menu.Work;
 
 /**
@@ -42,6 +47,7 @@ public final class MeanWarmth {
   }
 
   private final int[][] feeders;
+  private final boolean[] frozen;
   private final double[] fresh;
   private final double[] done;
   private final double room;
@@ -58,6 +64,7 @@ public final class MeanWarmth {
     room = work.event().kitchen().room().inCelsius();
     air = stores.stream().mapToDouble(store -> store.holds().inCelsius()).toArray();
     feeders = new int[steps][];
+    frozen = new boolean[steps];
     fresh = new double[steps];
     done = new double[steps];
     rate = new double[steps][stores.size()];
@@ -66,6 +73,10 @@ public final class MeanWarmth {
     for (BatchStep step : work.steps()) {
       int i = step.index();
       feeders[i] = feeders(work, i);
+      frozen[i] = mayFreeze(work.event().kitchen(), step.step());
+      for (int feeder : feeders[i]) {
+        frozen[i] |= frozen[feeder];
+      }
       fresh[i] = cards.fresh(step);
       done[i] = step.step().cooks() || cards.isMadeHotByAMachine(step) ? cards.done(step) : Double.NaN;
       Body body = cards.substance().body(step);
@@ -75,6 +86,22 @@ public final class MeanWarmth {
         rate[i][store] = body.coolingRate(stores.get(store).air().coefficient());
       }
     }
+  }
+
+  private static boolean mayFreeze(Kitchen kitchen, Step step) {
+    List<String> stores = new ArrayList<>(step.keeps() == null ? List.of() : step.keeps().stores().keySet());
+    stores.addAll(step.shelf() == null ? List.of() : step.shelf().stores());
+    return step.starts() == StartState.FROZEN
+        || stores.stream().anyMatch(name -> isAFreezer(kitchen.store(name)));
+  }
+
+  private static boolean isAFreezer(@Nullable Store store) {
+    return store != null && store.kind() == Store.Kind.FREEZER;
+  }
+
+  /** Whether the food of a step is, was or may be frozen, so that no law here tells how warm it is. */
+  boolean wasFrozen(int step) {
+    return frozen[step];
   }
 
   private static int[] feeders(Work work, int step) {

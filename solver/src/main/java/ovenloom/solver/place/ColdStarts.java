@@ -51,6 +51,7 @@ final class ColdStarts {
       }
     }
     forecast.check(draft, begins);
+    System.arraycopy(begins, 0, draft.begins, 0, begins.length);
   }
 
   private int off(Draft draft, Run run, BakeChoice choice) {

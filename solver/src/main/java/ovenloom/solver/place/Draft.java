@@ -26,6 +26,7 @@ public final class Draft {
   final List<VesselPool.Done> washes = new ArrayList<>();
   final int[] overcooked;
   final int[] starts;
+  final double[] begins;
   private final MeanWarmth.Timetable timetable;
   private final long[] shortOf;
   private final int[] tooLong;
@@ -51,6 +52,7 @@ public final class Draft {
     runs.waits().forEach(wait -> waits.add(List.of()));
     overcooked = new int[all];
     starts = new int[runs.work().steps().size()];
+    begins = new double[starts.length];
     timetable = new DraftTimes(this);
   }
 
@@ -59,6 +61,11 @@ public final class Draft {
     for (int step = 0; step < starts.length; step++) {
       decisions.setStart(step, starts[step]);
     }
+  }
+
+  /** How warm the food of each step is as it begins, C, by the step's index. */
+  public double[] begins() {
+    return begins.clone();
   }
 
   /** When its steps run, and where their food waits. */

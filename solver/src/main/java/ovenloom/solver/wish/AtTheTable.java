@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Cards;
+import ovenloom.model.life.Coolness;
+import ovenloom.model.life.MeanWarmth;
 import ovenloom.model.life.Warmness;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
@@ -15,7 +18,7 @@ import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.Runs;
 import ovenloom.solver.place.WaitPart;
 
-/** Hot and warm dishes come to the table before they have cooled below what they are to be. */
+/** Hot and warm dishes come to the table before they have cooled below what they are to be, cool and cold ones no warmer. */
 final class AtTheTable {
 
   /**
@@ -41,12 +44,15 @@ final class AtTheTable {
 
   private final Runs runs;
   private final Warmness warmness;
+  private final Coolness coolness;
   private final List<HotBatch> batches = new ArrayList<>();
   private final Map<Integer, List<Integer>> waitsOf = new HashMap<>();
 
   AtTheTable(Runs runs) {
     this.runs = runs;
     warmness = new Warmness(runs.work());
+    Cards cards = runs.minutes().cards();
+    coolness = new Coolness(cards, new MeanWarmth(cards));
     for (Dish dish : runs.event().dishes()) {
       for (int batch = 1; Warmness.isWarm(dish) && goesToTheTable(dish) && batch <= dish.batches(); batch++) {
         batches.add(hotBatch(dish, batch));
@@ -114,6 +120,7 @@ final class AtTheTable {
         lost.merge(batch.dish().name(), tenths * batch.dish().portionsInABatch(), Long::sum);
       }
     }
+    lost.putAll(coolness.of(draft.timetable(), draft.begins()));
     return lost;
   }
 

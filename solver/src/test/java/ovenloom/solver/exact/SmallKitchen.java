@@ -116,7 +116,7 @@ final class SmallKitchen {
   }
 
   private void dish(String name) {
-    line("  - dish: " + name, THIN, "    arrives: " + one("hot", "hot", "warm", "cold"),
+    line("  - dish: " + name, THIN, "    arrives: " + one("hot", "hot", "warm", "warm"),
         "    tags: [" + one("fish", "pastry", "green") + ", not tcs]", "    steps:");
     int left = STEPS - steps;
     switch (random.nextInt(left < 3 ? 2 : 6)) {

@@ -30,6 +30,9 @@ final class TableLoss {
     this.waits = waits;
     warmness = new Warmness(steps.work());
     for (Dish dish : steps.event().dishes()) {
+      if (dish.food() && !Warmness.isWarm(dish)) {
+        throw new UnsupportedOperationException("dishes that are to be cool");
+      }
       if (Warmness.isWarm(dish)) {
         LinearExprBuilder lost = LinearExpr.newBuilder();
         for (int batch = 1; batch <= dish.batches(); batch++) {

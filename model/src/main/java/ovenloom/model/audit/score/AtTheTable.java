@@ -4,6 +4,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Coolness;
+import ovenloom.model.life.MeanWarmth;
 import ovenloom.model.life.Warmness;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.BatchLink;
@@ -14,7 +16,10 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Stay;
 import ovenloom.model.plan.Where;
 
-/** By how much dishes cool below what they are to be, in minutes nobody needed and nothing kept them hot. */
+/**
+ * By how much dishes cool below what they are to be, in minutes nobody needed and nothing kept them hot; and by how much cool ones are
+ * too warm.
+ */
 final class AtTheTable {
 
   private final Ledger plan;
@@ -27,7 +32,7 @@ final class AtTheTable {
     this.batch = batch;
   }
 
-  /** By the name of every hot or warm dish: portions times tenths of a kelvin. */
+  /** By the name of every hot or warm dish, and of cool and cold ones that are too warm: portions times tenths of a kelvin. */
   static Map<String, Long> of(Ledger plan) {
     Map<String, Long> lost = new TreeMap<>();
     Warmness warmness = new Warmness(plan.work());
@@ -40,6 +45,11 @@ final class AtTheTable {
         lost.put(dish.name(), tenths * dish.portionsInABatch());
       }
     }
+    double[] begins = new double[plan.work().steps().size()];
+    MeanWarmth mean = new MeanWarmth(plan.cards());
+    PlanTimes times = new PlanTimes(plan);
+    mean.follow(times, begins);
+    lost.putAll(new Coolness(plan.cards(), mean).of(times, begins));
     return lost;
   }
 
