@@ -33,11 +33,11 @@ record HowWarm(Plan plan, Page page) {
   }
 
   private String rules() {
-    String named = plan.event().rules();
+    Profile named = plan.event().rules();
     return named == null
         ? "No rules are named, so the strictest of " + String.join(", ", Profile.NAMES)
             + " hold for what is safe."
-        : "What is safe is held against the rules " + named + ".";
+        : "What is safe is held against the rules " + named.name() + ".";
   }
 
   private void atTheTable(List<Served> served, int width) {

@@ -9,7 +9,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.check.Part;
 import ovenloom.model.check.Subject;
@@ -23,6 +22,7 @@ import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Wish;
 import ovenloom.model.menu.Wishes;
+import ovenloom.model.safety.Profile;
 
 /** Reads a whole event. */
 final class EventReader {
@@ -36,7 +36,7 @@ final class EventReader {
   private static final int MOST_COOKS = 100;
 
   static final String VERSION = "1";
-  private static final Set<String> RULES = Set.of("us-home", "us-service", "uk");
+  private static final String OWN_FILE = ".+\\.ya?ml";
   /** So that the rest of a file whose courses are wrong can be read all the same. */
   private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);
 
@@ -86,7 +86,7 @@ final class EventReader {
       desk.register().spoilAll();
     }
     int clock = event.read("clock", Scalars::someMinutes, Event.CLOCK);
-    String rules = event.read("rules", EventReader::rules);
+    Profile rules = event.take("rules", this::rules);
     List<Event.Apart> apart = event.each("apart", this::apart);
     Wishes wishes = event.take("wishes", this::wishes);
     return new Event(name == null ? "" : name, rules, guests, days.calendar(), from, clock, courses, kitchen,
@@ -135,9 +135,19 @@ final class EventReader {
     return dishes;
   }
 
-  private static Parsed<String> rules(String text) {
-    return RULES.contains(text) ? new Parsed.Good<>(text)
-        : Scalars.oneOfThese(text, RULES.stream().sorted().toList());
+  /** One of those in the house by its name, or one's own: in a file beside this one, or here. */
+  private @Nullable Profile rules(Written written) {
+    if (written instanceof Written.Words words && words.text().matches(OWN_FILE)) {
+      Written own = includes.beside(words);
+      return own == null ? null : new RulesReader(desk).profile(own, words.text());
+    }
+    return written instanceof Written.Keyed ? new RulesReader(desk).profile(written, "in the problem file")
+        : desk.read(written, EventReader::named);
+  }
+
+  private static Parsed<Profile> named(String text) {
+    return Profile.NAMES.contains(text) ? new Parsed.Good<>(Profile.read(text))
+        : Scalars.oneOfThese(text, Profile.NAMES.stream().sorted().toList());
   }
 
   private @Nullable Sitting sitting(Written written) {

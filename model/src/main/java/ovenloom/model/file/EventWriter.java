@@ -14,6 +14,7 @@ import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Step;
 import ovenloom.model.menu.Wish;
+import ovenloom.model.safety.Profile;
 
 /** Writes an event so that reading it gives the same event. */
 final class EventWriter {
@@ -35,11 +36,15 @@ final class EventWriter {
     for (Wish wish : Wish.values()) {
       wishes.sayUnless(1, Scalars.word(wish), event.wishes().weight(wish), String::valueOf);
     }
-    return new Draft.Card()
+    Draft.Card card = new Draft.Card()
         .say("ovenloom", EventReader.VERSION)
         .say("event", event.name())
-        .say("guests", Integer.toString(event.guests()))
-        .say("rules", event.rules())
+        .say("guests", Integer.toString(event.guests()));
+    Profile rules = event.rules();
+    if (rules != null) {
+      card.say("rules", RulesWriter.draft(rules));
+    }
+    return card
         .say("zone", event.calendar().zone() == null ? null : String.valueOf(event.calendar().zone()))
         .say("clock", Times.written(event.clock()))
         .say("calendar", new Draft.Card().say("from", hours.moment(event.from())))

@@ -88,6 +88,12 @@ final class Includes {
     return filledIn(written, new Way(true, List.of()));
   }
 
+  /** What stands in a file that is named as a value. */
+  @Nullable
+  Written beside(Written.Words name) {
+    return include(name, new Way(false, List.of()));
+  }
+
   private Written filledIn(Written written, Way way) {
     if (!(written instanceof Written.Keyed keyed)) {
       return written;

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.measure.Calendar;
+import ovenloom.model.safety.Profile;
 
 /**
  * Everything that is known before planning: the menu, the guests, the kitchen, the cooks. Every name in it is one that
@@ -18,7 +19,7 @@ import ovenloom.model.measure.Calendar;
  */
 public record Event(
     String name,
-    @Nullable String rules,
+    @Nullable Profile rules,
     int guests,
     Calendar calendar,
     int from,

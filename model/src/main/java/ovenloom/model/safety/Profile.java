@@ -10,6 +10,7 @@ import ovenloom.model.measure.Temperature;
  * The limits of one jurisdiction, each with its source. Several that say something of one thing all hold, so that the strictest
  * of all profiles is all of them together. Local codes and licensed practice come first.
  *
+ * @param name what it is called: one of those in the house, or a file of one's own
  * @param cook raw food
  * @param reheat what was cooked and cooled, to be hot again
  * @param cool what was cooked
@@ -20,6 +21,7 @@ import ovenloom.model.measure.Temperature;
  * @param timeOnly standing out by the clock, with no other control
  */
 public record Profile(
+    String name,
     List<Cook> cook,
     List<Reheat> reheat,
     List<CoolDown> cool,
@@ -104,9 +106,9 @@ public record Profile(
     timeOnly = List.copyOf(timeOnly);
   }
 
-  /** The one an event names; the strictest of each where it names none. */
-  public static Profile of(@Nullable String name) {
-    return name == null ? strictest() : read(name);
+  /** The one an event asks for; the strictest of each where it asks for none. */
+  public static Profile of(@Nullable Profile asked) {
+    return asked == null ? strictest() : asked;
   }
 
   /**
@@ -125,6 +127,7 @@ public record Profile(
   public static Profile strictest() {
     List<Profile> all = NAMES.stream().map(Profile::read).toList();
     return new Profile(
+        "the strictest of each",
         together(all, Profile::cook),
         together(all, Profile::reheat),
         together(all, Profile::cool).stream().filter(each -> !each.source().isPractice()).toList(),

@@ -19,7 +19,7 @@ final class ProfileReader {
   static Profile read(String name) {
     try (InputStream in = Objects.requireNonNull(ProfileReader.class.getResourceAsStream(name + ".yaml"))) {
       JsonNode file = new YAMLMapper().readTree(in);
-      return new Profile(
+      return new Profile(name,
           each(file, "cook", node -> new Profile.Cook(text(node, "food"), hold(node))),
           each(file, "reheat", node -> new Profile.Reheat(
               hold(node),

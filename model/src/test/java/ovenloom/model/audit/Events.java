@@ -15,6 +15,7 @@ import ovenloom.model.menu.Course;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Wish;
 import ovenloom.model.menu.Wishes;
+import ovenloom.model.safety.Profile;
 
 /**
  * Events for tests: supper for ten at 19:00 (minute 1140) on a Saturday, served over ten minutes, in the home kitchen,
@@ -31,7 +32,7 @@ public final class Events {
   private final List<Dishes> dishes = new ArrayList<>();
   private final List<Event.Apart> apart = new ArrayList<>();
   private Wishes wishes = Wishes.EVEN;
-  private @Nullable String rules;
+  private @Nullable Profile rules;
 
   private Events() {}
 
@@ -53,7 +54,7 @@ public final class Events {
   }
 
   public Events rules(String profile) {
-    rules = profile;
+    rules = Profile.read(profile);
     return this;
   }
 

@@ -26,6 +26,7 @@ import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.measure.Unit;
+import ovenloom.model.safety.Profile;
 
 /**
  * Events by seed, for laws: every kind of thing an event can hold, in every spelling, with names that play tricks. All names
@@ -60,7 +61,8 @@ public final class RandomEvents {
       dishes.add(dish(i, courses, dishes));
     }
     Map<Wish, Integer> wishes = Map.of(one(Wish.values()), random.nextInt(11));
-    return new Event(name("event", 0), maybe("us-home"), guests, calendar, -random.nextInt(5_000),
+    return new Event(name("event", 0), maybe(Profile.read("us-home")), guests, calendar,
+        -random.nextInt(5_000),
         1 + random.nextInt(10), courses, kitchen, cooks(), dishes,
         random.nextBoolean() ? List.of() : List.of(new Event.Apart("fish", "no")), new Wishes(wishes));
   }
