@@ -77,6 +77,11 @@ public record HoldTime(List<Row> rows, Source source) {
     return hottest >= first && longest(celsius, first) >= rows.getFirst().seconds();
   }
 
+  /** Whether a minute at a temperature is enough, C. */
+  public boolean isMetInAMinute(double celsius) {
+    return celsius >= rows.getFirst().temperature().inCelsius() && seconds(celsius) <= SECONDS_A_MINUTE;
+  }
+
   /** Seconds for which it was at least so hot without a break, taking it to go straight from minute to minute. */
   private static double longest(double[] celsius, double least) {
     double longest = 0;

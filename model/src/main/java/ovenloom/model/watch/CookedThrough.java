@@ -1,11 +1,9 @@
 package ovenloom.model.watch;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import ovenloom.model.life.Leg;
 import ovenloom.model.life.Track;
 import ovenloom.model.safety.HoldTime;
@@ -32,18 +30,20 @@ record CookedThrough(Profile profile) implements SafetyRule {
         .flatMap(leg -> leg.step().dish().tags().stream())
         .collect(Collectors.toSet());
     for (Profile.Cook cook : profile.cook()) {
-      if (tags.contains(cook.food()) && !cook.hold().isMet(coldest)) {
+      if (tags.contains(cook.food()) && !isMet(cook.hold(), track, first)) {
         all.add(concern(first, coldest, cook.hold(), "Cooked to"));
       }
     }
   }
 
-  /** From the beginning of one leg on, with the minute in which the last is probed before it comes off the heat. */
+  /** On a leg or after it; or as it is probed, for a minute, before it comes off the heat. */
+  static boolean isMet(HoldTime hold, Track track, Leg leg) {
+    return hold.isMet(coldest(track, leg)) || hold.isMetInAMinute(leg.coldest(leg.when().to()));
+  }
+
+  /** From the beginning of a leg on. */
   static double[] coldest(Track track, Leg leg) {
-    return DoubleStream.concat(
-        Arrays.stream(track.coldest(leg.when().from(), leg.when().to())),
-        Arrays.stream(track.coldest(leg.when().to(), track.to())))
-        .toArray();
+    return track.coldest(leg.when().from(), track.to());
   }
 
   static Concern concern(Leg leg, double[] coldest, HoldTime hold, String what) {

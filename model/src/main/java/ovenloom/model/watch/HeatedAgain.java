@@ -26,7 +26,7 @@ record HeatedAgain(Profile profile) implements SafetyRule {
     Leg last = cooked.getLast();
     double[] coldest = CookedThrough.coldest(track, last);
     for (Profile.Reheat reheat : profile.reheat()) {
-      if (!reheat.hold().isMet(coldest)) {
+      if (!CookedThrough.isMet(reheat.hold(), track, last)) {
         all.add(CookedThrough.concern(last, coldest, reheat.hold(), "Heated again to"));
       } else if (reheat.within() != null) {
         within(track, last, reheat.hold(), reheat.within(), all);

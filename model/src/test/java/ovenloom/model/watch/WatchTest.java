@@ -73,6 +73,20 @@ class WatchTest {
     assertThat(concerns(plan).contains(Rule.KEPT_HOT)).isEqualTo(tooCool);
   }
 
+  /** FSA advice: 70 C for two minutes; a minute of probing is not enough. */
+  @ParameterizedTest
+  @CsvSource({"70, true", "76, false"})
+  void a_hold_of_two_minutes_is_not_met_in_one(int core, boolean tooShort) {
+    Events supper = aSupperOf(aDish("burgers").tags("raw ground meat")
+        .kind(Kind.TRAY_OF_PIECES, Length.mm(4))
+        .step(aStep("fry").takes(10).burner(BurnerSize.SMALL, core).in("pot"))).rules("uk");
+    Plans plan = aPlanFor(supper)
+        .with(aRun("burgers", "fry", "18:50", 10).burners("large"))
+        .with(aStay("burgers", "fry", "19:00").counter("19:00"));
+
+    assertThat(concerns(plan).contains(Rule.COOKED)).isEqualTo(tooShort);
+  }
+
   /** FDA Food Code 2017, 3-501.16(A)(2): 41 F, which is 5 C; FSIS: 40 F; England, Wales and Northern Ireland: 8 C. */
   @ParameterizedTest
   @CsvSource({"us-service, 5, false", "us-service, 6, true", "us-home, 4, false", "us-home, 5, true",

@@ -182,15 +182,16 @@ class AtTheTableTest {
   }
 
   @Test
-  void what_never_was_hot_what_arrives_cold_and_chores_lose_nothing() {
+  void what_never_was_hot_what_is_cool_by_then_and_chores_lose_nothing() {
     var supper = aSupperOf(
         aDish("ham").step(aStep("slice")),
-        aDish("tart").arrives(Arrives.COOL).step(aStep("bake").takes(30).bake(180)),
+        thin("tart").arrives(Arrives.COOL).step(aStep("bake").takes(30).bake(180)),
         aChore("towels").step(aStep("boil").burner(BurnerSize.LARGE)));
 
     assertThat(lost(aPlanFor(supper)
         .with(aRun("ham", "slice", "15:00", 10))
         .with(aRun("tart", "bake", "15:00", 30).oven("oven", 180))
+        .with(aStay("tart", "bake", "15:30").counter("19:00"))
         .with(aRun("towels", "boil", "15:00", 10).burners("large")))).containsExactly(Map.entry("ham", 0L));
   }
 
@@ -201,6 +202,7 @@ class AtTheTableTest {
 
     assertThat(lost(aPlanFor(tart)
         .with(aRun("caramel", "boil", "12:00", 10).burners("small"))
+        .with(aStay("caramel", "boil", "12:10").counter("18:00"))
         .with(aRun("tart", "fill", "18:00", 10)))).isEmpty();
   }
 
