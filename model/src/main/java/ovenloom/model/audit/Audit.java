@@ -36,6 +36,7 @@ public final class Audit {
       new SomeoneThere(),
       new Shelves(),
       new RawBelow(),
+      new AllergensApart(),
       new Scored());
 
   /** Only food of a plan that keeps all the others can be followed through the kitchen, to see how warm it is. */

@@ -92,6 +92,13 @@ public sealed interface Trouble {
     }
   }
 
+  /**
+   * Food that must be free of an allergen and has it.
+   *
+   * @param from the dish that brings it in; absent where its own tags say both
+   */
+  record NotFree(String allergen, @Nullable String from) implements Trouble {}
+
   /** More of a vessel with food in them for one step than there are. */
   record TooFewInHand(String vessel, int wanted, int there) implements Trouble {}
 

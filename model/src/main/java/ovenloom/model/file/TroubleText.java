@@ -66,6 +66,7 @@ final class TroubleText {
       case Trouble.UnknownRawFood(String tag, List<String> known) ->
         said(quoted(tag) + " may be any raw food, and counts as the one that must be cooked hottest",
             "Known here: " + list(known) + ". Leave \"raw\" off what may be eaten as it is.");
+      case Trouble.NotFree(String allergen, String from) -> notFree(allergen, from);
       case Trouble.TooFewInHand(String vessel, int wanted, int there) ->
         said(
             "this has its food in " + wanted + " of " + quoted(vessel) + " at once, and there " + are(there),
@@ -120,6 +121,14 @@ final class TroubleText {
         "what " + quoted(wait.before()) + " makes must wait at least " + time(wait.least()) + " and keeps "
             + time(wait.most()) + " at most" + small,
         "Say under \"keeps:\" where it can wait so long.");
+  }
+
+  private static MistakeText.Said notFree(String allergen, @Nullable String from) {
+    String free = quoted("free of " + allergen);
+    String contains = quoted("contains " + allergen);
+    return from == null ? said("this is said to be " + free + " and " + contains, "Leave one of the two off.")
+        : said("this is " + free + ", and " + quoted(from) + ", which goes into it, " + contains,
+            "Make it without, or leave " + free + " off: ask the guest first.");
   }
 
   private static MistakeText.Said nobodySoLong(int minutes, int cooks, @Nullable String skill, int longest) {

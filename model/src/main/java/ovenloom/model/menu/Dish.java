@@ -16,7 +16,7 @@ import ovenloom.model.measure.Quantity;
  * @param food false for a chore (laying the table): no food, so nothing waits anywhere
  * @param servings how much of it is made
  * @param arrives how it comes to the table
- * @param tags raw, ready-to-eat, allergens, and words of the cook's own, lower case
+ * @param tags raw, ready-to-eat, the allergens it contains or is free of, and words of the cook's own, lower case
  * @param waves whether later batches are due later, while the first are eaten
  * @param servedOver minutes, where the dish differs from its course
  * @param bestFor minutes it may wait off a cold shelf before it is less good; absent: by {@code arrives}

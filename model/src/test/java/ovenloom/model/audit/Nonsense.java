@@ -47,7 +47,7 @@ final class Nonsense {
 
   private static Events supper() {
     return aSupperOf(
-        aDish("lamb").tags("raw meat")
+        aDish("lamb").tags("raw meat", "contains nuts")
             .step(aStep("chill").takes(60).shelf("fridge").in("tray"))
             .step(aStep("roast").takes(60)
                 .bake(aStage(220, 20), aStage(160, null))
@@ -57,7 +57,7 @@ final class Nonsense {
                 .keeps(20, 60, null)),
         aDish("rolls").batches(5)
             .waves()
-            .tags("pastry")
+            .tags("pastry", "free of nuts")
             .step(aStep("mix").once().takes(10).appliance("mixer").hands().in("bowl"))
             .step(aStep("bake").takes(20)
                 .upTo(30)
@@ -76,7 +76,7 @@ final class Nonsense {
             .step(aStep("season").appliance("mixer")
                 .after(new Link(Link.Kind.ALONGSIDE, "", "simmer", 0, null)))
             .step(aStep("plate").serve().hands().after("simmer").in("plate", 10)),
-        aChore("table").step(aStep("lay").hands(new Need.Moment.First(5), 2, "laying")))
+        aChore("table").tags("clean down").step(aStep("lay").hands(new Need.Moment.First(5), 2, "laying")))
         .apart("raw meat", "pastry")
         .in(aHomeKitchen()
             .ovens(anOven("oven").onCircuit("wall"),

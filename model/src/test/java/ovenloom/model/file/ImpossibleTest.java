@@ -318,6 +318,29 @@ class ImpossibleTest {
     assertThat(notes(soup, "tags: [raw poultry, rare tea]\n    steps:").strip()).isEmpty();
   }
 
+  private static String cake(String tags, String link) {
+    return "dishes:\n"
+        + "  - {dish: Praline, tags: contains nuts, steps: [{do: grind, takes: 5 min}]}\n"
+        + "  - {dish: Cream, steps: [{do: whip, takes: 5 min, uses: Praline/grind}]}\n"
+        + "  - {dish: Cake, tags: [" + tags + "], steps: [{do: fill, takes: 5 min" + link + "}]}\n";
+  }
+
+  @Test
+  void what_must_be_free_of_nuts_is_made_of_nothing_that_has_them_not_even_by_way_of_another_dish() {
+    assertThat(said(cake("free of nuts", ", uses: Cream/whip")))
+        .contains(
+            "it.yaml:23:24: this is \"free of nuts\", and \"Praline\", which goes into it, \"contains nuts\"");
+    assertThat(said(cake("free of milk", ", uses: Cream/whip"))).isEmpty();
+    assertThat(said(cake("free of nuts", ", order only: Cream/whip"))).isEmpty();
+    assertThat(said(cake("free of nuts", ""))).isEmpty();
+  }
+
+  @Test
+  void a_cake_that_contains_nuts_is_not_free_of_them() {
+    assertThat(said(cake("Free of Nuts, contains nuts", "")))
+        .contains("it.yaml:23:24: this is said to be \"free of nuts\" and \"contains nuts\"");
+  }
+
   @Test
   void a_tin_and_another_tin_are_two_tins() {
     assertThat(soup("- {do: fill, takes: 5 min, in: [tin, tin, tin]}\n"))
