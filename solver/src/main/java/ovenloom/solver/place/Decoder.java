@@ -20,6 +20,7 @@ public final class Decoder {
   private final Larder larder;
   private final Circuits circuits;
   private final ColdStarts coldStarts;
+  private final Traces traces;
   private final Bonds bonds;
   private final int[] nextBatch;
   private final int[] leastMinutes;
@@ -34,6 +35,7 @@ public final class Decoder {
     larder = new Larder(runs, floor, draft);
     circuits = new Circuits(runs);
     coldStarts = new ColdStarts(runs);
+    traces = new Traces(runs);
     nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
     leastMinutes = runs.runs().stream().mapToInt(fitting::leastMinutes).toArray();
   }
@@ -79,6 +81,7 @@ public final class Decoder {
     }
     circuits.check(draft);
     coldStarts.check(draft);
+    traces.check(draft);
     return draft;
   }
 
