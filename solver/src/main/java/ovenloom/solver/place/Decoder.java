@@ -190,7 +190,7 @@ public final class Decoder {
       latest = Math.min(latest, latestEnd(run, tie));
     }
     int next = nextBatch[run.index()];
-    return next < 0 ? latest : Math.min(latest, draft.end[next]);
+    return traces.latestEnd(run, next < 0 ? latest : Math.min(latest, draft.end[next]), draft);
   }
 
   private int latestEnd(Run run, Tie tie) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import ovenloom.model.measure.Calendar;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Work;
@@ -92,13 +91,52 @@ final class Traces {
     return spared;
   }
 
-  /** Notes on the draft all work that comes too late to be free of what it must be. */
+  /**
+   * When a run that could end at a minute has to, to be done before such work as is placed already. After it and after a clean down
+   * comes what is placed before either.
+   */
+  int latestEnd(Run run, int end, Draft draft) {
+    int latest = end;
+    for (int leaver : leavers[run.index()]) {
+      int from = draft.placed[leaver] ? firstWork(draft, leaver) : latest;
+      if (from < latest && day(from).equals(day(latest - 1))) {
+        latest = Math.min(latest, from + rest(run));
+      }
+    }
+    return latest;
+  }
+
+  private static int firstWork(Draft draft, int run) {
+    int first = draft.end[run];
+    for (int i = 0; i < draft.handsOf(run); i++) {
+      first = isWork(draft, run, i) ? Math.min(first, draft.hands(run, i).from()) : first;
+    }
+    return first;
+  }
+
+  /** Minutes of a run after the last work on it. */
+  private static int rest(Run run) {
+    int last = 0;
+    for (HandsNeed need : run.hands()) {
+      last = need.isDoor() ? last : Math.max(last, need.offset(run.minutes()) + need.lasting(run.minutes()));
+    }
+    return run.minutes() - last;
+  }
+
+  private LocalDate day(int minute) {
+    return runs.event().calendar().at(minute).toLocalDate();
+  }
+
+  /**
+   * Notes on the draft all work that comes too late to be free of what it must be, as a plea of the other: who is placed sooner comes
+   * later in the day.
+   */
   void check(Draft draft) {
     for (int run = 0; run < leavers.length; run++) {
       for (int leaver : leavers[run]) {
         int off = off(draft, run, leaver);
         if (off > 0) {
-          draft.fallsShort(run, off);
+          draft.fallsShort(leaver, off);
         }
       }
     }
@@ -136,8 +174,6 @@ final class Traces {
   }
 
   private boolean isOnALaterDay(Crew.Taken clean, Crew.Taken other) {
-    Calendar calendar = runs.event().calendar();
-    LocalDate last = calendar.at(other.to() - 1).toLocalDate();
-    return last.isBefore(calendar.at(clean.from()).toLocalDate());
+    return day(other.to() - 1).isBefore(day(clean.from()));
   }
 }

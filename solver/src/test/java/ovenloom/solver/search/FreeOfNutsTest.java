@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ovenloom.model.audit.Break;
@@ -18,11 +19,13 @@ class FreeOfNutsTest {
       - {dish: Scrub, food: no, tags: clean down, steps: [{do: boards and knives, takes: 10 min, hands: throughout}]}
       """;
 
+  private static final Budget A_SEARCH = new Budget(null, 2_000L, 1, 1);
+
   @TempDir
   private Path folder;
 
   private Found planned(String sponge, String more) throws IOException {
-    return Suppers.planned(Suppers.read(folder, """
+    return Search.find(Suppers.read(folder, """
         ovenloom: 1
         event: Supper
         guests: 4
@@ -36,7 +39,7 @@ class FreeOfNutsTest {
         - dish: Honey sponge
           tags: [free of nuts, not tcs]
           steps: [{do: mix, takes: 20 min, hands: throughout, keeps: {counter: 6 h}%s}]
-        """.formatted(sponge) + more));
+        """.formatted(sponge) + more), List.of(), A_SEARCH, (best, schedules, left) -> {}, () -> false);
   }
 
   private static Stretch mixed(Plan plan, String dish) {
@@ -61,6 +64,22 @@ class FreeOfNutsTest {
     assertThat(scrub.minutes()).isEqualTo(10);
     assertThat(scrub.from()).isGreaterThanOrEqualTo(mixed(found.plan(), "Walnut torte").to());
     assertThat(scrub.to()).isLessThanOrEqualTo(mixed(found.plan(), "Honey sponge").from());
+  }
+
+  @Test
+  void all_of_a_table_of_cakes_is_put_in_order() throws IOException {
+    StringBuilder cakes = new StringBuilder();
+    for (int cake = 1; cake <= 5; cake++) {
+      cakes.append(
+          """
+              - {dish: Nut tart %1$d, tags: [contains nuts, not tcs], steps: [{do: mix, takes: 10 min, hands: throughout, keeps: {counter: 6 h}}]}
+              - {dish: Plain tart %1$d, tags: [free of nuts, not tcs], steps: [{do: mix, takes: 10 min, hands: throughout, keeps: {counter: 6 h}}]}
+              """
+              .formatted(cake));
+    }
+
+    assertThat(planned("", cakes.toString()).breaks()).isEmpty();
+    assertThat(planned(", order only: Walnut torte/mix", SCRUB + cakes).breaks()).isEmpty();
   }
 
   @Test
