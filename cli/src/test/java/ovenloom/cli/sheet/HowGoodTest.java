@@ -39,10 +39,10 @@ class HowGoodTest {
   void dishes_that_wait_for_the_table_are_named_with_what_they_lose() {
     assertThat(goodness(Map.of("Lamb", 1240L, "Beans", 60L, "Bread", 0L), Map.of()))
         .contains(
-            "At the table | 1,300 | portions times tenths of a degree that dishes have cooled too far:"
+            "At the table | 1,300 | portions times tenths of a degree by which dishes are too cool or too warm:"
                 + " Beans 60, Lamb 1,240.");
     assertThat(goodness(Map.of(), Map.of()))
-        .contains("At the table | 0 | no hot or warm dish cools too far between the heat and the table.");
+        .contains("At the table | 0 | no dish is too cool or too warm as it comes to the table.");
   }
 
   @Test

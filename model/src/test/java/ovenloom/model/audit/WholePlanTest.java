@@ -29,7 +29,7 @@ class WholePlanTest {
       aDish("gratin")
           .step(aStep("slice").takes(15).hands().in("dish").keepsOnTheCounter(30))
           .step(aStep("bake").takes(30).bake(180)),
-      aDish("salad").arrives(Arrives.COLD).step(aStep("toss").hands().in("bowl").keepsIn("fridge", 60)),
+      aDish("salad").arrives(Arrives.COOL).step(aStep("toss").hands().in("bowl").keepsIn("fridge", 60)),
       aChore("table").step(aStep("lay").takes(15).hands()));
 
   @Test
