@@ -26,18 +26,21 @@ record Bend(Book book, BatchStep step, Need.Bake bake, Baking baking) {
     List<String> reasons = new ArrayList<>();
     Starts.Start meant = new Starts(new Cards(book.work())).of(step).getFirst();
     if (meant.state() != baking.state()) {
-      reasons.add(from(baking.state()));
+      reasons.add(from(baking.state(), meant.state()));
     }
     if (!isAtItsMarks()) {
       reasons.add("the card says " + bake.stages().getLast().written().written());
     }
-    return than + (reasons.isEmpty() ? "" : ": " + String.join(", and ", reasons)) + ".";
+    if (reasons.isEmpty()) {
+      reasons.add(more > 0 ? "a little colder" : "a little warmer");
+    }
+    return than + ": " + String.join(", and ", reasons) + ".";
   }
 
-  private static String from(StartState state) {
+  private static String from(StartState state, StartState meant) {
     return switch (state) {
       case STRAIGHT_ON -> "still hot";
-      case RESTED -> "as warm as the room";
+      case RESTED -> meant == StartState.STRAIGHT_ON ? "no longer hot" : "not straight from the cold";
       case CHILLED -> "straight from the fridge";
       case FROZEN -> "straight from the freezer";
     };

@@ -43,6 +43,12 @@ class BendTest {
   }
 
   @Test
+  void what_is_neither_is_a_little_colder_or_warmer() {
+    assertThat(loaded(run -> run.minutes(46))).endsWith(" 1 min more than on the card: a little colder.");
+    assertThat(loaded(run -> run.minutes(44))).endsWith(" 1 min less than on the card: a little warmer.");
+  }
+
+  @Test
   void so_is_another_mark_than_the_cards() {
     assertThat(loaded(run -> run.minutes(41).hotter(20)))
         .endsWith(" 4 min less than on the card: the card says 180 C.");
