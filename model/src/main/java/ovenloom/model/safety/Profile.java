@@ -2,6 +2,8 @@ package ovenloom.model.safety;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.measure.Temperature;
@@ -33,6 +35,9 @@ public record Profile(
 
   /** Those in the house, by name. */
   public static final List<String> NAMES = List.of("us-home", "us-service", "uk");
+
+  /** Read once: every layout of an event asks for them. */
+  private static final Map<String, Profile> HOUSE = new ConcurrentHashMap<>();
 
   /**
    * How hot a food must get in all its parts.
@@ -120,7 +125,7 @@ public record Profile(
     if (!NAMES.contains(name)) {
       throw new IllegalArgumentException("there is no profile " + name);
     }
-    return ProfileReader.read(name);
+    return HOUSE.computeIfAbsent(name, ProfileReader::read);
   }
 
   /** The strictest of each: all that are in the house, together, but for what is only practice. */

@@ -11,13 +11,16 @@ final class ColdStarts {
   private final Runs runs;
   private final MeanWarmth warmth;
   private final Forecast forecast;
-  private final double[] begins;
 
   ColdStarts(Runs runs) {
     this.runs = runs;
     warmth = new MeanWarmth(runs.minutes().cards());
     forecast = new Forecast(runs, warmth);
-    begins = new double[runs.work().steps().size()];
+  }
+
+  /** Follows how warm all food is, as it is placed now. */
+  void follow(Draft draft) {
+    warmth.follow(draft.timetable(), draft.begins);
   }
 
   /**
@@ -26,13 +29,12 @@ final class ColdStarts {
    * @return whether any was
    */
   boolean settle(Draft draft, Fitting fitting) {
-    warmth.follow(draft.timetable(), begins);
     boolean settled = false;
     for (Run run : runs.runs()) {
       BakeChoice choice = draft.choice[run.index()];
       int first = run.units().getFirst().index();
       if (choice != null && off(draft, run, choice) > 0) {
-        int start = fitting.startFor(run, choice, most(run, choice));
+        int start = fitting.startFor(run, choice, most(draft, run, choice));
         settled |= start != Decisions.OPEN && start != draft.starts[first];
         draft.starts[first] = start;
       }
@@ -42,22 +44,20 @@ final class ColdStarts {
 
   /** Notes where a bake is too short or too long for how cold its food goes in. */
   void check(Draft draft) {
-    warmth.follow(draft.timetable(), begins);
     for (Run run : runs.runs()) {
       BakeChoice choice = draft.choice[run.index()];
       if (choice != null) {
         draft.isOff(run.index(), off(draft, run, choice));
-        draft.overcooked[run.index()] = BakeMinutes.points(booked(draft, run), least(run, choice));
+        draft.overcooked[run.index()] = BakeMinutes.points(booked(draft, run), least(draft, run, choice));
       }
     }
-    forecast.check(draft, begins);
-    System.arraycopy(begins, 0, draft.begins, 0, begins.length);
+    forecast.check(draft);
   }
 
-  private int off(Draft draft, Run run, BakeChoice choice) {
+  private static int off(Draft draft, Run run, BakeChoice choice) {
     int booked = booked(draft, run);
-    int most = most(run, choice);
-    int least = least(run, choice);
+    int most = most(draft, run, choice);
+    int least = least(draft, run, choice);
     Need.Bake bake = run.step().bake();
     if (bake == null || most == BakeMinutes.NEVER) {
       return booked;
@@ -71,18 +71,18 @@ final class ColdStarts {
   }
 
   /** What the coldest of its batches needs. */
-  private int most(Run run, BakeChoice choice) {
+  private static int most(Draft draft, Run run, BakeChoice choice) {
     int most = 0;
     for (BatchStep unit : run.units()) {
-      most = Math.max(most, choice.needed().of(begins[unit.index()]));
+      most = Math.max(most, choice.needed().of(draft.begins[unit.index()]));
     }
     return most;
   }
 
-  private int least(Run run, BakeChoice choice) {
+  private static int least(Draft draft, Run run, BakeChoice choice) {
     int least = BakeMinutes.NEVER;
     for (BatchStep unit : run.units()) {
-      least = Math.min(least, choice.needed().of(begins[unit.index()]));
+      least = Math.min(least, choice.needed().of(draft.begins[unit.index()]));
     }
     return least;
   }

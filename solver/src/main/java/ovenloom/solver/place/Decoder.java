@@ -99,6 +99,7 @@ public final class Decoder {
         }
       }
     }
+    coldStarts.follow(draft);
   }
 
   private void place(int run, Decisions decisions) {

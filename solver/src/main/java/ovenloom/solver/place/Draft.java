@@ -63,9 +63,9 @@ public final class Draft {
     }
   }
 
-  /** How warm the food of each step is as it begins, C, by the step's index. */
+  /** How warm the food of each step is as it begins, C, by the step's index; the draft's own, and good until it is used again. */
   public double[] begins() {
-    return begins.clone();
+    return begins;
   }
 
   /** When its steps run, and where their food waits. */

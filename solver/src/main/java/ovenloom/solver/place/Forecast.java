@@ -81,12 +81,12 @@ final class Forecast {
   }
 
   /** Notes what will not do. */
-  void check(Draft draft, double[] begins) {
+  void check(Draft draft) {
     MeanWarmth.Timetable times = draft.timetable();
     for (int step = 0; step < feeders.length; step++) {
       if (work.steps().get(step).dish().food()) {
         over = 0;
-        begin(times, step, begins[step]);
+        begin(times, step, draft.begins[step]);
         if (work.goesToTheTable(step)) {
           walk(times, step, Integer.MAX_VALUE);
           atTheTable(times, step);
