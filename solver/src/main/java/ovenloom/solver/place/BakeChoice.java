@@ -17,6 +17,7 @@ import ovenloom.solver.timeline.Bake;
  * @param points what the marks cost, off those that were written
  * @param asWritten whether the marks are those nearest to what was written
  * @param state how cold its minutes take the food to be as it goes in
+ * @param coldest that this admits, C
  * @param minutes that it needs so
  * @param needed from other starts
  * @param hands whose hands it needs when
@@ -25,9 +26,12 @@ import ovenloom.solver.timeline.Bake;
  */
 public record BakeChoice(
     int oven, String mode, List<Setting> marks, Bake bake, List<Integer> racks, int points,
-    boolean asWritten, StartState state, int minutes, NeededFrom needed,
+    boolean asWritten, StartState state, double coldest, int minutes, NeededFrom needed,
     List<HandsNeed> hands, Hold hold,
     int held) {
+
+  /** Kelvins that make no difference. */
+  private static final double NEARLY = 0.5;
 
   /**
    * Where an oven's dial stands while food waits in it.
@@ -50,8 +54,13 @@ public record BakeChoice(
   BakeChoice held(int stay, boolean off) {
     Hold at = off ? Hold.OFF : hold;
     return new BakeChoice(
-        oven, mode, marks, bake.held(stay, at.setting()), racks, points, asWritten, state, minutes,
-        needed, hands, at, stay);
+        oven, mode, marks, bake.held(stay, at.setting()), racks, points, asWritten, state, coldest,
+        minutes, needed, hands, at, stay);
+  }
+
+  /** Whether food that is so cold, C, is no colder than this takes it to be. */
+  boolean admits(double celsius) {
+    return celsius >= coldest - NEARLY;
   }
 
   /** Whether both are the same but for how cold the food goes in. */

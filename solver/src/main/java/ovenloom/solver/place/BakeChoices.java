@@ -15,7 +15,6 @@ import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Need;
-import ovenloom.model.menu.StartState;
 import ovenloom.solver.timeline.Bake;
 
 /** Every oven, mode and mark in which a run may be baked. */
@@ -91,7 +90,7 @@ final class BakeChoices {
     int needed = minutes.table(first, oven, mode, marks, start);
     if (needed != BakeMinutes.NEVER) {
       NeededFrom from = new NeededFrom(minutes, first, oven, mode, marks);
-      choices.add(choice(run, bake, number, mode, marks, racks, asWritten, start.state(), needed, from));
+      choices.add(choice(run, bake, number, mode, marks, racks, asWritten, start, needed, from));
     }
   }
 
@@ -120,7 +119,7 @@ final class BakeChoices {
       List<Setting> marks,
       List<Integer> racks,
       boolean asWritten,
-      StartState state,
+      Starts.Start start,
       int needed,
       NeededFrom from) {
     OvenDial dial = new OvenDial(event.kitchen().ovens().get(oven));
@@ -134,7 +133,7 @@ final class BakeChoices {
     Setting hold = event.kitchen().ovens().get(oven).hold();
     List<HandsNeed> hands = HandsNeeds.of(run.step(), run.minutes(), needed);
     return new BakeChoice(oven, mode, marks, shape(run, bake, settings, hands, needed), racks, points,
-        asWritten, state,
+        asWritten, start.state(), start.celsius(),
         needed, from, hands, new BakeChoice.Hold(hold, dial.setting(hold, mode)), 0);
   }
 

@@ -24,7 +24,8 @@ final class ColdStarts {
   }
 
   /**
-   * Where a bake is too short or too long for how cold its food goes in, decides for the start that it has.
+   * Where a bake is too short or too long for how cold its food goes in, or takes it to be warmer than it is, decides for the start
+   * that it has.
    *
    * @return whether any was
    */
@@ -33,8 +34,8 @@ final class ColdStarts {
     for (Run run : runs.runs()) {
       BakeChoice choice = draft.choice[run.index()];
       int first = run.units().getFirst().index();
-      if (choice != null && off(draft, run, choice) > 0) {
-        int start = fitting.startFor(run, choice, most(draft, run, choice));
+      if (choice != null && (off(draft, run, choice) > 0 || !choice.admits(coldest(draft, run)))) {
+        int start = startFor(draft, run, choice, fitting);
         settled |= start != Decisions.OPEN && start != draft.starts[first];
         draft.starts[first] = start;
       }
@@ -54,16 +55,32 @@ final class ColdStarts {
     forecast.check(draft);
   }
 
+  private static int startFor(Draft draft, Run run, BakeChoice choice, Fitting fitting) {
+    int longest = longest(run, least(draft, run, choice));
+    return fitting.startFor(run, choice, coldest(draft, run), most(draft, run, choice), longest);
+  }
+
+  private static int longest(Run run, int least) {
+    Need.Bake bake = run.step().bake();
+    return bake == null || least == BakeMinutes.NEVER
+        ? least
+        : BakeMinutes.longest(bake, run.units().getFirst(), least);
+  }
+
+  private static double coldest(Draft draft, Run run) {
+    double coldest = Double.MAX_VALUE;
+    for (BatchStep unit : run.units()) {
+      coldest = Math.min(coldest, draft.begins[unit.index()]);
+    }
+    return coldest;
+  }
+
   private static int off(Draft draft, Run run, BakeChoice choice) {
     int booked = booked(draft, run);
     int most = most(draft, run, choice);
-    int least = least(draft, run, choice);
-    Need.Bake bake = run.step().bake();
-    if (bake == null || most == BakeMinutes.NEVER) {
-      return booked;
-    }
-    int longest = BakeMinutes.longest(bake, run.units().getFirst(), least);
-    return Math.max(0, Math.max(most - booked, booked - longest));
+    return most == BakeMinutes.NEVER
+        ? booked
+        : Math.max(0, Math.max(most - booked, booked - longest(run, least(draft, run, choice))));
   }
 
   private static int booked(Draft draft, Run run) {

@@ -24,7 +24,7 @@ final class Fitting {
     this.floor = floor;
     this.draft = draft;
     wants = new Wants(runs, floor);
-    vacancy = new Vacancy(floor, wants);
+    vacancy = new Vacancy(floor, wants, new Leads(runs, bonds, wants));
     claims = new Claims(runs, floor, draft, wants, bonds);
     clock = new Clock(runs, draft, bonds);
   }
@@ -37,14 +37,23 @@ final class Fitting {
     return wants.starts(run);
   }
 
-  /** The start, by number, in which a bake takes the fewest minutes that are enough; {@link Decisions#OPEN} if none is. */
-  int startFor(Run run, BakeChoice choice, int needed) {
+  /**
+   * The start, by number, in which a bake takes the fewest minutes that are enough, of those that food so cold may have; of all, if none of
+   * these takes few enough; {@link Decisions#OPEN} if none is enough.
+   *
+   * @param celsius how cold the food goes in
+   * @param needed minutes that it needs so
+   * @param longest that it may take
+   */
+  int startFor(Run run, BakeChoice choice, double celsius, int needed, int longest) {
     int found = Decisions.OPEN;
-    int fewest = Integer.MAX_VALUE;
+    long fewest = Long.MAX_VALUE;
     for (int start = 0; start < wants.starts(run); start++) {
       for (BakeChoice other : wants.bakes(run, start)) {
-        if (other.isAt(choice) && other.minutes() >= needed && other.minutes() < fewest) {
-          fewest = other.minutes();
+        boolean fits = other.admits(celsius) && other.minutes() <= longest;
+        long minutes = other.minutes() + (fits ? 0L : Integer.MAX_VALUE);
+        if (other.isAt(choice) && other.minutes() >= needed && minutes < fewest) {
+          fewest = minutes;
           found = start;
         }
       }
@@ -54,11 +63,7 @@ final class Fitting {
 
   /** The fewest minutes it may take. */
   int leastMinutes(Run run) {
-    int least = run.minutes();
-    for (int start = 0; start < wants.starts(run); start++) {
-      least = wants.bakes(run, start).stream().mapToInt(BakeChoice::minutes).reduce(least, Math::min);
-    }
-    return least;
+    return wants.leastMinutes(run);
   }
 
   /**

@@ -13,13 +13,15 @@ final class Vacancy {
 
   private final Floor floor;
   private final Wants wants;
+  private final Leads leads;
   private int blocker = Timeline.NOBODY;
   private @Nullable Scarce scarcest;
   private long farthest;
 
-  Vacancy(Floor floor, Wants wants) {
+  Vacancy(Floor floor, Wants wants, Leads leads) {
     this.floor = floor;
     this.wants = wants;
+    this.leads = leads;
   }
 
   /** Who stood in the way at last. */
@@ -88,6 +90,7 @@ final class Vacancy {
     int start = notAfter;
     if (run.dish().food()) {
       start = lower(Scarce.HOURS, start, floor.crew.there().latestMoment(start), Timeline.HOURS);
+      start = lower(Scarce.HOURS, start, leads.latestStart(run, start, floor.crew.there()), Timeline.HOURS);
       boolean moves = run.footing().cooks() || run.footing().onAMachine();
       if (moves && start != Timeline.NONE) {
         int end = floor.crew.there().latestMoment(start + minutes);

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.menu.Need;
@@ -66,6 +67,20 @@ final class Wants {
 
   int starts(Run run) {
     return bakes.get(run.index()).size();
+  }
+
+  /** The fewest minutes it may take, however it is baked. */
+  int leastMinutes(Run run) {
+    return waysToBake(run).mapToInt(BakeChoice::minutes).reduce(run.minutes(), Math::min);
+  }
+
+  /** The most minutes it may take. */
+  int mostMinutes(Run run) {
+    return waysToBake(run).mapToInt(BakeChoice::minutes).reduce(run.most(), Math::max);
+  }
+
+  private Stream<BakeChoice> waysToBake(Run run) {
+    return bakes.get(run.index()).stream().flatMap(List::stream);
   }
 
   List<Filling> fillings(Run run) {

@@ -16,7 +16,7 @@ import ovenloom.solver.place.Runs;
 final class Lane {
 
   /** Tries of a round that may go into hearing pleas, while there is no plan. */
-  private static final int PLEAS = 400;
+  private static final int PLEAS = 1_000;
 
   /** Keeps the seeds of one round apart from those of the next. */
   private static final int ROUND = 1_000;

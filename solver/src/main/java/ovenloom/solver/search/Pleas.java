@@ -15,10 +15,13 @@ import ovenloom.solver.place.Tie;
 final class Pleas {
 
   /** The part of the queue that who pleads may be let ahead of. */
-  private static final double FAR = 0.1;
+  private static final double FAR = 0.2;
 
   /** Of a hundred whose food waits too long, so many are placed right after those who take it. */
-  private static final int PERCENT_RIGHT_AFTER = 90;
+  private static final int PERCENT_RIGHT_AFTER = 50;
+
+  /** After so many schedules without a better one it goes back to the best; the second time it gives up. */
+  private static final int PATIENCE = 150;
 
   private final Trial trial;
   private final Random lot;
@@ -34,15 +37,24 @@ final class Pleas {
     Decisions best = from;
     long least = Long.MAX_VALUE;
     long shortfall = 1;
+    int fruitless = 0;
     for (int tries = 0; tries == 0 || (tries < times && shortfall > 0 && !over.getAsBoolean()); tries++) {
       Bench.Tried tried = trial.of(now);
       tried.draft().tellStarts(now);
       shortfall = tried.draft().shortfall();
+      fruitless++;
       if (Trial.cost(tried.score()) < least) {
         least = Trial.cost(tried.score());
         best = now.copy();
+        fruitless = 0;
       }
-      answer(now, tried.draft());
+      if (fruitless == PATIENCE) {
+        now.set(best);
+      } else if (fruitless == 2 * PATIENCE) {
+        return best;
+      } else {
+        answer(now, tried.draft());
+      }
     }
     return best;
   }
