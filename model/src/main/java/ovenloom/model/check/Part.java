@@ -5,6 +5,7 @@ public enum Part {
   COURSES,
   KITCHEN,
   COOKS,
+  RULES,
   /** All dishes, whole. */
   MENU
 }

@@ -8,6 +8,7 @@ import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Power;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Size;
+import ovenloom.model.safety.Source;
 
 /** Why something cannot be, as data; the words are chosen where it is printed. Times are minutes. */
 public sealed interface Trouble {
@@ -98,6 +99,15 @@ public sealed interface Trouble {
    * @param from the dish that brings it in; absent where its own tags say both
    */
   record NotFree(String allergen, @Nullable String from) implements Trouble {}
+
+  /**
+   * Food that no plan keeps safe.
+   *
+   * @param what which limit, and by how much, in a sentence
+   * @param source where it is written
+   * @param help what would mend it, in a sentence
+   */
+  record NeverSafe(String what, Source source, String help) implements Trouble {}
 
   /** More of a vessel with food in them for one step than there are. */
   record TooFewInHand(String vessel, int wanted, int there) implements Trouble {}

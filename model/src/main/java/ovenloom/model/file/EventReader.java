@@ -86,7 +86,9 @@ final class EventReader {
       desk.register().spoilAll();
     }
     int clock = event.read("clock", Scalars::someMinutes, Event.CLOCK);
+    int faults = desk.faults();
     Profile rules = event.take("rules", this::rules);
+    spoil(Part.RULES, desk.faults() > faults || event.isMisspelt("rules"));
     List<Event.Apart> apart = event.each("apart", this::apart);
     Wishes wishes = event.take("wishes", this::wishes);
     return new Event(name == null ? "" : name, rules, guests, days.calendar(), from, clock, courses, kitchen,

@@ -67,6 +67,8 @@ final class TroubleText {
         said(quoted(tag) + " may be any raw food, and counts as the one that must be cooked hottest",
             "Known here: " + list(known) + ". Leave \"raw\" off what may be eaten as it is.");
       case Trouble.NotFree(String allergen, String from) -> notFree(allergen, from);
+      case Trouble.NeverSafe(String what, var source, String help) ->
+        said(what.substring(0, what.length() - 1) + " (" + source + ")", help);
       case Trouble.TooFewInHand(String vessel, int wanted, int there) ->
         said(
             "this has its food in " + wanted + " of " + quoted(vessel) + " at once, and there " + are(there),

@@ -29,10 +29,10 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
   static final double ON_THE_COUNTER = 10;
 
   /** An oven at hold or cooling, W/(m2 K). Free gas: 2 to 25. */
-  private static final double IN_AN_IDLE_OVEN = 12;
+  static final double IN_AN_IDLE_OVEN = 12;
 
   /** A pot on a low burner, C. Common practice. */
-  private static final double TURNED_LOW = 80;
+  static final double TURNED_LOW = 80;
 
   /** A stretch in one place, how to call it, and the store it is in, if it is in one. */
   record Placed(String where, @Nullable Store store, Spell spell) {

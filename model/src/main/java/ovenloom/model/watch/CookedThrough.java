@@ -12,6 +12,8 @@ import ovenloom.model.safety.Profile;
 /** Raw food gets hot enough for long enough all through, on the heat or after it. */
 record CookedThrough(Profile profile) implements SafetyRule {
 
+  static final String HELP = "Longer, hotter, or from warmer; a higher \"core:\" on the card.";
+
   @Override
   public List<Concern> check(Track track) {
     List<Concern> all = new ArrayList<>();
@@ -51,12 +53,15 @@ record CookedThrough(Profile profile) implements SafetyRule {
     for (double each : coldest) {
       most = Math.max(most, each);
     }
-    HoldTime.Row row = hold.rows().getLast();
-    String least = Words.degrees(row.temperature())
-        + (row.seconds() == 0 ? "" : " for " + row.seconds() + " s");
     return new Concern(Concern.Rule.COOKED, leg.step(), leg.when().to(),
-        row.temperature().inCelsius() - most,
-        what + " " + Math.round(most) + " C, at least " + least + " or as long at less as the table says.",
-        hold.source(), "Longer, hotter, or from warmer; a higher \"core:\" on the card.");
+        hold.rows().getLast().temperature().inCelsius() - most,
+        what + " " + Math.round(most) + " C, at least " + least(hold) + ".", hold.source(), HELP);
+  }
+
+  /** The hottest that a table asks for, in words. */
+  static String least(HoldTime hold) {
+    HoldTime.Row row = hold.rows().getLast();
+    return Words.degrees(row.temperature()) + (row.seconds() == 0 ? "" : " for " + row.seconds() + " s")
+        + " or as long at less as the table says";
   }
 }

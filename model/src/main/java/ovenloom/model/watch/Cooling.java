@@ -10,7 +10,7 @@ import ovenloom.model.safety.Profile;
 /** What was cooked and is kept cools fast enough. What is eaten before the time is over need not. */
 record Cooling(Profile profile) implements SafetyRule {
 
-  private static final String HELP = "Shallower vessels, moving or colder air, an ice bath, or eat it sooner.";
+  static final String HELP = "Shallower vessels, moving or colder air, an ice bath, or eat it sooner.";
 
   @Override
   public List<Concern> check(Track track) {
@@ -35,10 +35,13 @@ record Cooling(Profile profile) implements SafetyRule {
       String took = never ? "never in this plan" : Words.minutes(slow.minutes());
       all.add(new Concern(Concern.Rule.COOLED, track.at(span.from() - 1).step(), span.from() + start,
           never ? Double.POSITIVE_INFINITY : slow.minutes() - limit.minutes(),
-          "From " + Words.degrees(limit.from()) + " to " + Words.degrees(limit.to()) + ": " + took
-              + ", at most "
-              + Words.minutes(limit.minutes()) + ".",
-          limit.source(), HELP));
+          what(limit, took), limit.source(), HELP));
     }
+  }
+
+  /** How long it takes, beside how long it may. */
+  static String what(CoolDown limit, String took) {
+    return "From " + Words.degrees(limit.from()) + " to " + Words.degrees(limit.to()) + ": " + took
+        + ", at most " + Words.minutes(limit.minutes()) + ".";
   }
 }

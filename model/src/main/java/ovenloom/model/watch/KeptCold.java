@@ -13,7 +13,7 @@ record KeptCold(Profile profile) implements SafetyRule {
   /** Written in whole degrees Fahrenheit, and as often in whole degrees Celsius: 41 F is called 5 C. */
   private static final double ROUNDED = 0.05;
 
-  private static final String HELP = "A colder setting of its dial, or another place.";
+  static final String HELP = "A colder setting of its dial, or another place.";
 
   @Override
   public List<Concern> check(Track track) {
@@ -28,12 +28,21 @@ record KeptCold(Profile profile) implements SafetyRule {
   }
 
   private static void check(Leg leg, Store store, Profile.Limit limit, List<Concern> all) {
-    double off = store.holds().inCelsius() - limit.temperature().inCelsius();
-    if (off > ROUNDED) {
-      all.add(new Concern(Concern.Rule.KEPT_COLD, leg.step(), leg.when().from(), off,
-          "The " + store.name() + " holds " + Words.degrees(store.holds()) + ", at most "
-              + Words.degrees(limit.temperature()) + ".",
+    double off = off(store, limit);
+    if (off > 0) {
+      all.add(new Concern(Concern.Rule.KEPT_COLD, leg.step(), leg.when().from(), off, what(store, limit),
           limit.source(), HELP));
     }
+  }
+
+  /** How much warmer a place is than it may be, kelvins; 0 where it is cold enough. */
+  static double off(Store store, Profile.Limit limit) {
+    double off = store.holds().inCelsius() - limit.temperature().inCelsius();
+    return off > ROUNDED ? off : 0;
+  }
+
+  static String what(Store store, Profile.Limit limit) {
+    return "The " + store.name() + " holds " + Words.degrees(store.holds()) + ", at most "
+        + Words.degrees(limit.temperature()) + ".";
   }
 }

@@ -14,7 +14,7 @@ import ovenloom.model.safety.Profile;
  */
 record KeptHot(Profile profile) implements SafetyRule {
 
-  private static final String HELP = "A hotter place, or less time in it.";
+  static final String HELP = "A hotter place, or less time in it.";
 
   private static final int TO_GET_WARM_AGAIN = 15;
 
@@ -40,10 +40,13 @@ record KeptHot(Profile profile) implements SafetyRule {
           .min()
           .orElseThrow();
       all.add(new Concern(Concern.Rule.KEPT_HOT, leg.step(), from, least - coldest,
-          "Predicted " + Math.round(coldest) + " C in its coldest part in the " + leg.where() + ", at least "
-              + Words.degrees(limit.temperature()) + ".",
-          limit.source(), HELP));
+          what(coldest, leg.where(), limit), limit.source(), HELP));
     }
+  }
+
+  static String what(double coldest, String where, Profile.Limit limit) {
+    return "Predicted " + Math.round(coldest) + " C in its coldest part in the " + where + ", at least "
+        + Words.degrees(limit.temperature()) + ".";
   }
 
   /** From which minute on; one after its end if it is always hot enough. */

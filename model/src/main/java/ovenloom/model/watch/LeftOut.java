@@ -15,14 +15,13 @@ import ovenloom.model.safety.Profile;
  */
 record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
 
-  private static final String HELP = "Keep it for longer in a place that is cold or hot enough.";
+  static final String HELP = "Keep it for longer in a place that is cold or hot enough.";
 
   @Override
   public List<Concern> check(Track track) {
     List<Concern> all = new ArrayList<>();
     for (Profile.OutOfTemperature limit : profile.out()) {
-      boolean hot = kitchen.room().compareTo(limit.hotAir()) > 0;
-      int most = hot ? limit.then() : limit.minutes();
+      int most = most(limit, kitchen);
       int spent = 0;
       int over = 0;
       for (int minute = Since.perishable(track); minute < track.to(); minute++) {
@@ -31,14 +30,21 @@ record LeftOut(Profile profile, Kitchen kitchen) implements SafetyRule {
       }
       if (spent > most) {
         all.add(new Concern(Concern.Rule.LEFT_OUT, track.at(over).step(), over, spent - most,
-            "Neither kept cold nor hot, between " + Words.degrees(limit.from()) + " and "
-                + Words.degrees(limit.to())
-                + " for "
-                + Words.minutes(spent) + " in all, at most " + Words.minutes(most) + ".",
-            limit.source(), HELP));
+            what(limit, Words.minutes(spent) + " in all", most), limit.source(), HELP));
       }
     }
     return all;
+  }
+
+  /** Minutes that it may be in the air of a kitchen. */
+  static int most(Profile.OutOfTemperature limit, Kitchen kitchen) {
+    boolean hot = kitchen.room().compareTo(limit.hotAir()) > 0;
+    return hot ? limit.then() : limit.minutes();
+  }
+
+  static String what(Profile.OutOfTemperature limit, String spent, int most) {
+    return "Neither kept cold nor hot, between " + Words.degrees(limit.from()) + " and "
+        + Words.degrees(limit.to()) + " for " + spent + ", at most " + Words.minutes(most) + ".";
   }
 
   private static boolean isLeftOut(Track track, int minute, Profile.OutOfTemperature limit) {

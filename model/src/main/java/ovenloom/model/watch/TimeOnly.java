@@ -15,7 +15,7 @@ record TimeOnly(Profile profile) implements SafetyRule {
   /** Minutes about that are a part of the work and no time of display. Common practice. */
   private static final int AT_WORK = 15;
 
-  private static final String HELP = "Eat it sooner, or keep it for longer in a place that is cold or hot enough.";
+  static final String HELP = "Eat it sooner, or keep it for longer in a place that is cold or hot enough.";
 
   @Override
   public List<Concern> check(Track track) {

@@ -385,6 +385,39 @@ class ImpossibleTest {
         .contains("\"Soup/rest\" waits for itself");
   }
 
+  /** FDA Food Code 2017, 3-401.11(A)(3). */
+  @Test
+  void what_no_plan_makes_safe_is_told_at_its_place_with_limit_source_and_help() {
+    String chicken = "rules: us-service\n" + KITCHEN;
+    String poach = dish("- {do: poach, takes: 30 min, burner: large, in: pot, core: 60 C}\n")
+        .replace("steps:", "tags: raw poultry\n    steps:");
+
+    assertThat(said(chicken, poach))
+        .contains("it.yaml:25:66: Cooked to 60 C at most, at least 74 C or as long at less as the table says"
+            + " (FDA Food Code 2017, 3-401.11(A)(3))")
+        .contains("Longer, hotter, or from warmer; a higher \"core:\" on the card.");
+    assertThat(said(chicken, poach.replace("60 C", "74 C"))).isEmpty();
+  }
+
+  /** FSIS Danger Zone: two hours. */
+  @Test
+  void a_dish_that_is_served_over_too_long_is_told_there_and_one_that_needs_no_cold_is_not() {
+    String salad = dish("- {do: mix, takes: 5 min}\n")
+        .replace("steps:", "tags: tcs\n    served over: 4 h\n    steps:");
+
+    assertThat(said("rules: us-home\n" + KITCHEN, salad))
+        .contains("it.yaml:24:18: Neither kept cold nor hot");
+    assertThat(said("rules: us-home\n" + KITCHEN, salad.replace("tcs", "not tcs"))).isEmpty();
+  }
+
+  @Test
+  void limits_are_not_held_against_a_menu_whose_rules_nobody_can_read() {
+    String salad = dish("- {do: mix, takes: 5 min}\n")
+        .replace("steps:", "tags: tcs\n    served over: 4 h\n    steps:");
+
+    assertThat(said("rules: us-hom\n" + KITCHEN, salad)).contains("us-home").doesNotContain("kept cold");
+  }
+
   private String soup(String steps) {
     return said(dish(steps));
   }

@@ -34,8 +34,14 @@ import ovenloom.model.watch.Concern.Rule;
 /** Each limit at its edge: what is just within passes, what is just beyond does not. */
 class WatchTest {
 
+  /** What is foregone in the menu alone is found in every plan for it. */
   private static List<Rule> concerns(Plans plan) {
-    return Watch.over(plan.plan(), Life.of(plan.plan(), 1)).stream().map(Concern::rule).toList();
+    Life life = Life.of(plan.plan(), 1);
+    List<Rule> found = Watch.over(plan.plan(), life).stream().map(Concern::rule).toList();
+    if (found.isEmpty()) {
+      assertThat(Beforehand.of(life.work())).isEmpty();
+    }
+    return found;
   }
 
   private static Dishes soup() {

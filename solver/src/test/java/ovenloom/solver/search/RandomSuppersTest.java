@@ -30,6 +30,7 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
 import ovenloom.model.plan.Where;
+import ovenloom.model.watch.Beforehand;
 import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Decoder;
 import ovenloom.solver.place.Draft;
@@ -71,6 +72,7 @@ class RandomSuppersTest {
 
       if (score.breaks() == 0) {
         assertThat(Audit.of(event, plan)).isEmpty();
+        assertThat(Beforehand.of(Work.of(event))).isEmpty();
         Score counted = Reckoning.of(event, plan);
         assertThat(score.atTheTableInAll()).isEqualTo(counted.atTheTableInAll());
         assertThat(score.points()).isEqualTo(counted.points());

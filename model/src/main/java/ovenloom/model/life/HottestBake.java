@@ -1,0 +1,116 @@
+package ovenloom.model.life;
+
+import java.util.ArrayList;
+import java.util.List;
+import ovenloom.model.heat.Surroundings;
+import ovenloom.model.heat.TemperatureProfile;
+import ovenloom.model.kitchen.Oven;
+import ovenloom.model.measure.Setting;
+import ovenloom.model.measure.Temperature;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Need;
+
+/** How hot the inside of a bake can get, at any mark of any oven that will do, for as long as it may be in. */
+record HottestBake(Cards cards) {
+
+  /** A choice of more marks than that is not gone through. */
+  private static final int MANY = 64;
+
+  /** Minutes by which a stage may be longer or shorter. */
+  private static final int SLIP = 3;
+
+  /** The most a plan would take before it is never done, times the card's minutes. */
+  private static final int TIMES_LONGER = 4;
+
+  /** Of a bound on food that is not as warm all through, K. */
+  private static final double MARGIN = 1;
+
+  /** Marks in a mode of an oven. */
+  private record Choice(Oven oven, String mode, List<Setting> marks) {}
+
+  /**
+   * The mean at its end or the middle, which the middle never passes afterwards by itself; infinite where that is not gone into.
+   *
+   * @param hottest any of it as it goes in, C
+   * @param coldest any of it as it goes in
+   */
+  double inside(BatchStep step, Need.Bake bake, double hottest, double coldest) {
+    List<Choice> choices = choices(bake);
+    if (choices.size() > MANY) {
+      return Double.POSITIVE_INFINITY;
+    }
+    BakeMinutes minutes = new BakeMinutes(cards);
+    double most = hottest;
+    for (Choice choice : choices) {
+      int needed = minutes.needed(step, choice.oven(), choice.mode(), choice.marks(), coldest);
+      int longest = BakeMinutes.longest(bake, step,
+          needed == BakeMinutes.NEVER ? TIMES_LONGER * step.minutes() : needed);
+      most = Math.max(most, baked(step, bake, choice, hottest, longest));
+    }
+    return most;
+  }
+
+  private double baked(BatchStep step, Need.Bake bake, Choice choice, double start, int minutes) {
+    TemperatureProfile food = TemperatureProfile.uniform(cards.fit(step, bake).body(), start);
+    for (int minute = 0; minute < minutes; minute++) {
+      food = Spell.aMinute(food, hottest(step, bake, choice, minute));
+    }
+    return Math.max(food.mean(), food.middle()) + MARGIN;
+  }
+
+  /** Of the stages that may be on in a minute. */
+  private Surroundings hottest(BatchStep step, Need.Bake bake, Choice choice, int minute) {
+    double most = Double.NEGATIVE_INFINITY;
+    int from = 0;
+    int slip = 0;
+    for (int i = 0; i < bake.stages().size(); i++) {
+      Integer own = bake.stages().get(i).minutes();
+      int to = own == null ? Integer.MAX_VALUE : from + own;
+      boolean mayBeOn = minute >= from - slip && (own == null || minute < to + slip + SLIP);
+      most = mayBeOn ? Math.max(most, air(bake, choice, i)) : most;
+      from = to;
+      slip += SLIP;
+    }
+    return new Surroundings(Temperature.celsius(most), cards.fit(step, bake).coefficient(),
+        cards.substance().kind(step.dish()).wetness());
+  }
+
+  private static double air(Need.Bake bake, Choice choice, int stage) {
+    Double more = choice.oven().converts(choice.mode(), bake.stages().get(stage).mode());
+    return choice.marks().get(stage).temperature().inCelsius() + (more == null ? 0 : more);
+  }
+
+  private List<Choice> choices(Need.Bake bake) {
+    List<Choice> all = new ArrayList<>();
+    for (Oven oven : cards.work().event().kitchen().ovens()) {
+      for (String mode : oven.modes()) {
+        List<List<Setting>> marks = List.of(List.of());
+        for (Need.Stage stage : bake.stages()) {
+          marks = marks.size() > MANY ? marks : and(marks, within(oven, mode, stage));
+        }
+        marks.forEach(each -> all.add(new Choice(oven, mode, each)));
+      }
+    }
+    return all;
+  }
+
+  private static List<List<Setting>> and(List<List<Setting>> before, List<Setting> next) {
+    List<List<Setting>> all = new ArrayList<>();
+    for (List<Setting> each : before) {
+      for (Setting one : next) {
+        List<Setting> longer = new ArrayList<>(each);
+        longer.add(one);
+        all.add(longer);
+      }
+    }
+    return all;
+  }
+
+  private static List<Setting> within(Oven oven, String mode, Need.Stage stage) {
+    Double more = oven.converts(stage.mode(), mode);
+    return more == null ? List.of()
+        : oven.dial()
+            .within(stage.from().temperature().plusKelvins(more),
+                stage.to().temperature().plusKelvins(more));
+  }
+}
