@@ -16,7 +16,7 @@ public final class Checks {
       new VesselsInHand(),
       new VesselsAtTheTable(),
       new TimeEnough(), new Serving(), new BakeInItself(), new CircuitsEnough(), new BreaksInHours(),
-      new RawFood(), new NotFree(), new SafeAtAll());
+      new RawFood(), new NotFree(), new KnownAllergens(), new SafeAtAll());
 
   private Checks() {}
 

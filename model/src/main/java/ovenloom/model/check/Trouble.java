@@ -101,6 +101,17 @@ public sealed interface Trouble {
   record NotFree(String allergen, @Nullable String from) implements Trouble {}
 
   /**
+   * An allergen that nothing in the menu contains, and that is none of those that everyone knows.
+   *
+   * @param known those, and what the menu contains
+   */
+  record UnknownAllergen(String allergen, List<String> known) implements Trouble {
+    public UnknownAllergen {
+      known = List.copyOf(known);
+    }
+  }
+
+  /**
    * Food that no plan keeps safe.
    *
    * @param what which limit, and by how much, in a sentence

@@ -67,6 +67,7 @@ final class TroubleText {
         said(quoted(tag) + " may be any raw food, and counts as the one that must be cooked hottest",
             "Known here: " + list(known) + ". Leave \"raw\" off what may be eaten as it is.");
       case Trouble.NotFree(String allergen, String from) -> notFree(allergen, from);
+      case Trouble.UnknownAllergen(String allergen, List<String> known) -> unknownAllergen(allergen, known);
       case Trouble.NeverSafe(String what, var source, String help) ->
         said(what.substring(0, what.length() - 1) + " (" + source + ")", help);
       case Trouble.TooFewInHand(String vessel, int wanted, int there) ->
@@ -123,6 +124,15 @@ final class TroubleText {
         "what " + quoted(wait.before()) + " makes must wait at least " + time(wait.least()) + " and keeps "
             + time(wait.most()) + " at most" + small,
         "Say under \"keeps:\" where it can wait so long.");
+  }
+
+  private static MistakeText.Said unknownAllergen(String allergen, List<String> known) {
+    String nearest = Nearest.to(allergen, known);
+    String meant = nearest == null ? "" : "; did you mean " + quoted("free of " + nearest) + "?";
+    return said(
+        quoted("free of " + allergen) + " keeps nothing apart: no dish " + quoted("contains " + allergen)
+            + meant,
+        "Use the same name in both.");
   }
 
   private static MistakeText.Said notFree(String allergen, @Nullable String from) {

@@ -11,6 +11,16 @@ import java.util.TreeSet;
  */
 public final class Allergens {
 
+  /**
+   * Names that nobody needs to explain: the fourteen of Regulation (EU) No 1169/2011, annex II, the nine of FALCPA and the FASTER Act, and other
+   * words for them. From memory.
+   */
+  public static final List<String> KNOWN = List.of("gluten", "wheat", "crustaceans", "shellfish", "eggs",
+      "egg",
+      "fish", "peanuts", "peanut", "soya", "soy", "soybeans", "milk", "dairy", "lactose", "nuts", "nut",
+      "tree nuts",
+      "celery", "mustard", "sesame", "sulphites", "sulfites", "lupin", "molluscs", "mollusks");
+
   private static final String CONTAINS = "contains ";
   private static final String FREE_OF = "free of ";
   private static final String CLEAN_DOWN = "clean down";

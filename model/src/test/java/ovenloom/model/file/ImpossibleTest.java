@@ -318,6 +318,31 @@ class ImpossibleTest {
     assertThat(notes(soup, "tags: [raw poultry, rare tea]\n    steps:").strip()).isEmpty();
   }
 
+  @Test
+  void an_allergen_that_nothing_contains_and_nobody_knows_is_noted_with_the_one_that_may_be_meant() {
+    String soup = "- {do: chop, takes: 5 min}\n";
+
+    assertThat(notes(soup, "tags: free of nutz\n    steps:"))
+        .contains(
+            "it.yaml:22:11: \"free of nutz\" keeps nothing apart: no dish \"contains nutz\"; did you mean"
+                + " \"free of nuts\"?");
+    assertThat(notes(soup, "tags: free of otter hair\n    steps:")).contains("keeps nothing apart")
+        .doesNotContain("did you mean");
+    assertThat(notes(soup, "tags: free of nuts\n    steps:").strip()).isEmpty();
+  }
+
+  @Test
+  void an_allergen_that_some_dish_contains_is_known_by_any_name_and_a_slip_is_nearest_to_that() {
+    String jam = """
+        dishes:
+          - {dish: Jam, tags: contains kiwi, steps: [{do: boil, takes: 5 min}]}
+          - {dish: Soup, tags: free of %s, steps: [{do: chop, takes: 5 min}]}
+        """;
+
+    assertThat(notesOf(jam.formatted("kiwi")).strip()).isEmpty();
+    assertThat(notesOf(jam.formatted("kiwis"))).contains("did you mean \"free of kiwi\"?");
+  }
+
   private static String cake(String tags, String link) {
     return "dishes:\n"
         + "  - {dish: Praline, tags: contains nuts, steps: [{do: grind, takes: 5 min}]}\n"
@@ -428,7 +453,11 @@ class ImpossibleTest {
   }
 
   private String notes(String steps, String before) {
-    return switch (desk(KITCHEN, dish(steps).replace("steps:", before)).read("it.yaml")) {
+    return notesOf(dish(steps).replace("steps:", before));
+  }
+
+  private String notesOf(String menu) {
+    return switch (desk(KITCHEN, menu).read("it.yaml")) {
       case Reading.Understood<Event>(Event event, var sources, var notes) ->
         MistakeText.of(notes).replace(folder + "/", "");
       case Reading.Mistaken<Event>(List<Mistake> mistakes) ->
