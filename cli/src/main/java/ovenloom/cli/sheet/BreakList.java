@@ -3,6 +3,7 @@ package ovenloom.cli.sheet;
 import java.util.Comparator;
 import java.util.List;
 import ovenloom.model.audit.Break;
+import ovenloom.model.measure.Mass;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Event;
 
@@ -60,6 +61,7 @@ public final class BreakList {
       case WATTS -> off + " W";
       case KELVINS -> off + " K";
       case MILLIMETRES -> off + " mm";
+      case GRAMS -> new Mass(off * 1_000).written();
       case OPENINGS -> off == 1 ? "1 opening" : off + " openings";
       case POINTS -> off == 1 ? "1 point" : off + " points";
       case TIMES -> off == 1 ? "once" : off + " times";
@@ -74,6 +76,7 @@ public final class BreakList {
       case OPENINGS -> each.off() * 15;
       case KELVINS -> each.off();
       case MILLIMETRES -> each.off() / 10;
+      case GRAMS -> each.off() / 100;
       case WATTS -> each.off() / 100;
       case POINTS -> 0;
     };

@@ -40,7 +40,7 @@ public final class Audit {
       new Scored());
 
   /** Only food of a plan that keeps all the others can be followed through the kitchen, to see how warm it is. */
-  private static final List<KitchenRule> OF_HEAT = List.of(new LongEnough(), new Safe());
+  private static final List<KitchenRule> OF_HEAT = List.of(new LongEnough(), new Safe(), new WarmLoad());
 
   /** All of them. */
   public static final List<KitchenRule> RULES = Stream.concat(OF_THE_TIMETABLE.stream(), OF_HEAT.stream())

@@ -26,6 +26,7 @@ public record Break(
     WATTS,
     KELVINS,
     MILLIMETRES,
+    GRAMS,
     OPENINGS,
     POINTS,
     TIMES

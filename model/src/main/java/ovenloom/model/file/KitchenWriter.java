@@ -13,6 +13,7 @@ import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.kitchen.Vessel;
 import ovenloom.model.kitchen.Warmth;
+import ovenloom.model.measure.Mass;
 import ovenloom.model.measure.Power;
 import ovenloom.model.measure.Size;
 
@@ -85,8 +86,12 @@ record KitchenWriter(HoursWriter hours) {
     Draft.Card card = new Draft.Card()
         .say("name", store.name())
         .say("holds", store.holds().written())
-        .sayUnless(Air.STILL, "air", store.air(), Scalars::word)
-        .each("shelves", store.shelves(), this::shelf);
+        .sayUnless(Air.STILL, "air", store.air(), Scalars::word);
+    Mass warmLoad = store.warmLoad();
+    if (warmLoad != null && !warmLoad.equals(Store.usualWarmLoad(store.kind(), store.air()))) {
+      card.say("warm load", warmLoad.written());
+    }
+    card.each("shelves", store.shelves(), this::shelf);
     hours.say(card, store.open());
     return card;
   }

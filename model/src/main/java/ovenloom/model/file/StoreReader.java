@@ -9,14 +9,16 @@ import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Mass;
+import ovenloom.model.measure.Parsed;
 import ovenloom.model.measure.Size;
 import ovenloom.model.measure.Temperature;
 
 /** Reads a cold or a hot place. */
 final class StoreReader {
 
-  static final Keys STORE = Keys.of("a cold or hot place", "name", "holds", "air", "shelves", "hours",
-      "taken");
+  static final Keys STORE = Keys.of("a cold or hot place", "name", "holds", "air", "warm load", "shelves",
+      "hours", "taken");
   static final Keys SHELF = Keys.of("a shelf", "name", "size", "count", "hours", "taken");
 
   /** What holds this or colder is a freezer. Common practice. */
@@ -51,12 +53,29 @@ final class StoreReader {
     }
     Temperature holds = store.needed("holds", Temperature::read);
     Air air = store.read("air", Scalars.oneOf(Air.class), Air.STILL);
+    Mass own = store.read("warm load", StoreReader::someMass);
     Written levels = store.needed("shelves");
     store.refuseEmpty("shelves");
     List<Shelf> shelves = levels == null ? List.of() : shelves(levels);
     var open = hours.availability(store);
-    return name == null || holds == null || shelves.isEmpty() ? null
-        : new Store(name, kind(holds, hot), holds, air, shelves, open);
+    if (name == null || holds == null || shelves.isEmpty()) {
+      return null;
+    }
+    Store.Kind kind = kind(holds, hot);
+    if (own != null && kind != Store.Kind.FRIDGE) {
+      desk.contradiction(store.placeOf("warm load"),
+          "\"" + name + "\" is " + (hot ? "a hot place" : "a freezer")
+              + ", and only a fridge has a warm load",
+          "no \"warm load\" here");
+      return null;
+    }
+    return new Store(
+        name, kind, holds, air, shelves, own == null ? Store.usualWarmLoad(kind, air) : own, open);
+  }
+
+  private static Parsed<Mass> someMass(String text) {
+    return Scalars.checked(Mass.read(text), text, mass -> mass.milligrams() > 0 ? mass : null,
+        "more than nothing, like \"6 kg\"");
   }
 
   private static Store.Kind kind(Temperature holds, boolean hot) {

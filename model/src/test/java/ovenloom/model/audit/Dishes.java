@@ -1,12 +1,15 @@
 package ovenloom.model.audit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Parsed;
+import ovenloom.model.measure.Quantity;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Step;
@@ -27,6 +30,7 @@ public final class Dishes {
   private @Nullable Integer bestFor;
   private @Nullable Kind kind;
   private @Nullable Length thick;
+  private final Map<String, Quantity> ingredients = new LinkedHashMap<>();
   private final List<Steps> steps = new ArrayList<>();
 
   private Dishes(String name) {
@@ -81,6 +85,15 @@ public final class Dishes {
     return this;
   }
 
+  /** For a batch: {@code ingredient("leeks", "1.5 kg")}. */
+  public Dishes ingredient(String what, String howMuch) {
+    if (Quantity.read(howMuch) instanceof Parsed.Good<Quantity>(Quantity quantity)) {
+      ingredients.put(what, quantity);
+      return this;
+    }
+    throw new IllegalArgumentException(howMuch);
+  }
+
   public Dishes bestFor(int minutes) {
     bestFor = minutes;
     return this;
@@ -100,6 +113,7 @@ public final class Dishes {
     }
     Dish.Servings servings = new Dish.Servings(GUESTS, Fraction.ONE, 0, GUESTS / batches);
     return new Dish(
-        name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick, Map.of(), all);
+        name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick, ingredients,
+        all);
   }
 }

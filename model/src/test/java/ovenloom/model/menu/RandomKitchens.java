@@ -20,6 +20,7 @@ import ovenloom.model.kitchen.Vessel;
 import ovenloom.model.kitchen.Warmth;
 import ovenloom.model.measure.GasMark;
 import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Mass;
 import ovenloom.model.measure.Power;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Size;
@@ -76,7 +77,7 @@ final class RandomKitchens {
     List<Store> stores = new ArrayList<>();
     stores.add(new Store(named("fridge", 0), Store.Kind.FRIDGE, Temperature.celsius(random.nextInt(8)),
         random.nextBoolean() ? Air.STILL : Air.BLAST,
-        shelves(), open(false)));
+        shelves(), Mass.grams(250 * (1 + random.nextInt(40))), open(false)));
     if (random.nextBoolean()) {
       stores.add(
           new Store(named("freezer", 0), Store.Kind.FREEZER, Temperature.fahrenheit(0), Air.STILL, shelves(),

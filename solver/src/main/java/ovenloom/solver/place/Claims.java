@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.menu.Keeps;
 import ovenloom.solver.timeline.Timeline;
 
 /** Takes for a run what it needs, at a start where there is room. */
@@ -13,6 +14,7 @@ final class Claims {
   private final Floor floor;
   private final Draft draft;
   private final Wants wants;
+  private final Loads loads;
   private final Bonds bonds;
 
   Claims(Runs runs, Floor floor, Draft draft, Wants wants, Bonds bonds) {
@@ -21,6 +23,7 @@ final class Claims {
     this.draft = draft;
     this.wants = wants;
     this.bonds = bonds;
+    loads = new Loads(runs);
   }
 
   /** Takes all for a run from its start on, or nothing if hands or vessels are short after all. */
@@ -165,18 +168,35 @@ final class Claims {
   /** Rather a shelf on which the food may stay when the step is over. */
   private void takeShelves(Run run, int start, int end) {
     int leaves = leaves(run, end);
-    for (int to : new int[]{leaves, end}) {
-      for (int store : wants.stores(run)) {
-        List<Integer> tiers = wants.tiers(run, store);
-        int[] found = floor.stores[store].room(start, to, run.pieces(), tiers, run.requires());
-        if (found != null) {
-          floor.stores[store].take(start, end, run.pieces(), found, run.requires(), run.index());
-          draft.store[run.index()] = store;
-          draft.shelves[run.index()] = found;
-          return;
-        }
+    boolean taken = takeShelves(run, start, end, leaves, true) || takeShelves(run, start, end, end, true)
+        || takeShelves(run, start, end, leaves, false);
+    if (!taken) {
+      takeShelves(run, start, end, end, false);
+    }
+  }
+
+  /** Whether its food need not be taken out as soon as the step is over. */
+  private boolean mayStay(Run run, int store) {
+    Keeps keeps = run.step().keeps();
+    return keeps == null || keeps.stores().isEmpty()
+        || keeps.stores().containsKey(runs.event().kitchen().stores().get(store).name());
+  }
+
+  /** @param light only where not much else goes in within the hour */
+  private boolean takeShelves(Run run, int start, int end, int to, boolean light) {
+    for (int store : wants.stores(run)) {
+      List<Integer> tiers = wants.tiers(run, store);
+      boolean better = mayStay(run, store) && loads.takes(draft, run.index(), store, start);
+      int[] found = light && !better ? null
+          : floor.stores[store].room(start, to, run.pieces(), tiers, run.requires());
+      if (found != null) {
+        floor.stores[store].take(start, end, run.pieces(), found, run.requires(), run.index());
+        draft.store[run.index()] = store;
+        draft.shelves[run.index()] = found;
+        return true;
       }
     }
+    return false;
   }
 
   private int leaves(Run run, int end) {

@@ -11,11 +11,13 @@ final class ColdStarts {
   private final Runs runs;
   private final MeanWarmth warmth;
   private final Forecast forecast;
+  private final WarmLoads warmLoads;
 
   ColdStarts(Runs runs) {
     this.runs = runs;
     warmth = new MeanWarmth(runs.minutes().cards());
     forecast = new Forecast(runs, warmth);
+    warmLoads = new WarmLoads(runs, warmth);
   }
 
   /** Follows how warm all food is, as it is placed now. */
@@ -53,6 +55,7 @@ final class ColdStarts {
       }
     }
     forecast.check(draft);
+    warmLoads.check(draft);
   }
 
   private static int startFor(Draft draft, Run run, BakeChoice choice, Fitting fitting) {

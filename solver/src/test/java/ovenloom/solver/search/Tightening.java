@@ -180,7 +180,8 @@ final class Tightening {
       return each;
     }
     List<Shelf> shelves = each.shelves().stream().filter(other -> !other.equals(shelf)).toList();
-    return new Store(each.name(), each.kind(), each.holds(), each.air(), shelves, each.open());
+    return new Store(each.name(), each.kind(), each.holds(), each.air(), shelves, each.warmLoad(),
+        each.open());
   }
 
   private void menu() {
