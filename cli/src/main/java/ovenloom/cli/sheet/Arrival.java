@@ -6,6 +6,9 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Cards;
+import ovenloom.model.life.Chilling;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.measure.TemperatureUnit;
@@ -33,7 +36,8 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
       case Spot.OnBurners(List<String> burners) ->
         place("Onto " + words.burners(burners), "Stays on the burner.");
       case Spot.OnShelves(String store, List<String> shelves) ->
-        place("Into " + words.shelves(store, shelves), "Stays in " + words.shelves(store, shelves) + ".");
+        place("Into " + words.shelves(store, shelves), "Stays in " + words.shelves(store, shelves) + ".")
+            + ice(store);
       case Spot.InMachine(String machine) -> place("Into the " + machine, "Stays in the " + machine + ".");
       case Spot.Bench() -> onTheBench();
       case Spot.InOven(String oven, List<Integer> racks) -> onTheBench();
@@ -123,6 +127,19 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
     }
     int minutes = Math.min(bake.doorShut(), run().when().minutes() - bake.load());
     return " Door shut until " + at(run().when().from() + bake.load() + minutes) + ".";
+  }
+
+  private String ice(String name) {
+    Store store = words.kitchen().store(name);
+    if (store == null || store.kind() != Store.Kind.ICE_BATH) {
+      return "";
+    }
+    int ice = armful.runs()
+        .stream()
+        .flatMap(run -> book.steps(run).stream())
+        .mapToInt(each -> new Chilling(new Cards(book.work())).ice(each, store))
+        .sum();
+    return " It takes " + ice + " kg of ice, and water as high as the food stands.";
   }
 
   private String place(String into, String stays) {

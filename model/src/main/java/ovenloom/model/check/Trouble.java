@@ -152,4 +152,22 @@ public sealed interface Trouble {
 
   /** A break at a time nobody asked to work. */
   record BreakOutsideHours() implements Trouble {}
+
+  /** Food that in none of the ways on its card cools fast enough. */
+  record NoWayToChill(List<String> why) implements Trouble {
+    public NoWayToChill {
+      why = List.copyOf(why);
+    }
+  }
+
+  /**
+   * A way to cool food that was chosen, and why others were not.
+   *
+   * @param minutes for how long
+   */
+  record ChilledBy(String way, int minutes, List<String> others) implements Trouble {
+    public ChilledBy {
+      others = List.copyOf(others);
+    }
+  }
 }

@@ -7,16 +7,20 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.check.Part;
+import ovenloom.model.chill.ChillCard;
 import ovenloom.model.measure.Parsed;
 
 /**
  * Where one event is read: understands single values, knows the names, and keeps the mistakes. What is not understood is
  * null, and a mistake has been noted.
+ *
+ * @param chills the steps that cool food in one of several ways, to be chosen once all is read
  */
-record Desk(Mistakes mistakes, Mistakes notes, Names names, Register register) {
+record Desk(
+    Mistakes mistakes, Mistakes notes, Names names, Register register, List<ChillCard> chills) {
 
   Desk() {
-    this(new Mistakes(), new Mistakes(), new Names(), new Register());
+    this(new Mistakes(), new Mistakes(), new Names(), new Register(), new ArrayList<>());
   }
 
   /** A part of the event, which is sound if nothing was wrong with it. */

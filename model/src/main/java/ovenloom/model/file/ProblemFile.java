@@ -44,6 +44,7 @@ public final class ProblemFile {
     Written written = includes.first(file, Limits.PROBLEM);
     Event event = written == null ? null : new EventReader(desk, includes).event(written, guests);
     if (written != null && event != null) {
+      event = ChillReader.chosen(event, desk, written.place());
       SecondLook.at(event, desk, written.place());
     }
     return event == null || !desk.mistakes().none() ? new Reading.Mistaken<>(desk.mistakes().all())

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.check.Subject;
+import ovenloom.model.chill.ChillCard;
+import ovenloom.model.chill.WayToChill;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.measure.Pace;
 import ovenloom.model.measure.Range;
@@ -26,7 +28,8 @@ final class StepReader {
       "serve",
       "unattended", "bake", "rack", "load", "unload", "stands", "core", "door shut", "overcook", "burner",
       "appliance",
-      "in", "cold", "hot", "hands", "cooks", "skill", "keeps", "after", "uses", "alongside", "order only",
+      "in", "cold", "hot", "chill by", "hands", "cooks", "skill", "keeps", "after", "uses", "alongside",
+      "order only",
       "starts");
 
   /** A year, minutes. */
@@ -68,7 +71,9 @@ final class StepReader {
 
   private @Nullable Step step(Fields step, @Nullable String before) {
     String name = step.takeNeeded("do", desk::name);
-    Pace pace = pace(step);
+    List<WayToChill> ways = new ChillReader(desk).ways(step);
+    Pace pace = !step.has(ChillReader.KEY) ? pace(step)
+        : Pace.steady(Range.exactly(ChillReader.SOME_MINUTES));
     Integer upTo = step.read("up to", Scalars::someMinutes);
     boolean once = step.yes("once");
     List<Need> needs = needs(step, pace.minutesFor(portions(once)).most());
@@ -79,9 +84,14 @@ final class StepReader {
     StartState starts = step.read("starts", Scalars.oneOf(StartState.class));
     boolean serve = step.yes("serve");
     boolean unattended = step.yes("unattended");
-    return name == null ? null
-        : new Step(name, new Takes(pace, upTo), once, serve, unattended, together, needs, after, kept,
-            starts);
+    if (name == null) {
+      return null;
+    }
+    if (!ways.isEmpty()) {
+      desk.chills().add(new ChillCard(dish, name, ways));
+    }
+    return new Step(name, new Takes(pace, upTo), once, serve, unattended, together, needs, after, kept,
+        starts);
   }
 
   /** Some pace where it cannot be read, so that the rest of the step can. */

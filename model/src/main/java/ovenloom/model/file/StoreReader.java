@@ -61,11 +61,10 @@ final class StoreReader {
     if (name == null || holds == null || shelves.isEmpty()) {
       return null;
     }
-    Store.Kind kind = kind(holds, hot);
+    Store.Kind kind = kind(holds, air, hot);
     if (own != null && kind != Store.Kind.FRIDGE) {
       desk.contradiction(store.placeOf("warm load"),
-          "\"" + name + "\" is " + (hot ? "a hot place" : "a freezer")
-              + ", and only a fridge has a warm load",
+          "\"" + name + "\" is " + called(kind) + ", and only a fridge has a warm load",
           "no \"warm load\" here");
       return null;
     }
@@ -73,14 +72,21 @@ final class StoreReader {
         name, kind, holds, air, shelves, own == null ? Store.usualWarmLoad(kind, air) : own, open);
   }
 
+  private static String called(Store.Kind kind) {
+    return kind == Store.Kind.HOT ? "a hot place" : kind == Store.Kind.ICE_BATH ? "an ice bath" : "a freezer";
+  }
+
   private static Parsed<Mass> someMass(String text) {
     return Scalars.checked(Mass.read(text), text, mass -> mass.milligrams() > 0 ? mass : null,
         "more than nothing, like \"6 kg\"");
   }
 
-  private static Store.Kind kind(Temperature holds, boolean hot) {
+  private static Store.Kind kind(Temperature holds, Air air, boolean hot) {
     if (hot) {
       return Store.Kind.HOT;
+    }
+    if (air == Air.ICE_WATER) {
+      return Store.Kind.ICE_BATH;
     }
     return holds.compareTo(FREEZER) <= 0 ? Store.Kind.FREEZER : Store.Kind.FRIDGE;
   }

@@ -21,6 +21,11 @@ public record Body(Shape shape, double half, Material material) {
     return lambda * lambda * material.diffusivity() / (half * half) * SECONDS_A_MINUTE;
   }
 
+  /** The same, where heat gets out on one side only: a pan that stands in ice water and whose food is open to the air above. */
+  public Body oneSided() {
+    return shape == Shape.SLAB ? new Body(shape, 2 * half, material) : this;
+  }
+
   /** How much farther its middle is from its surroundings than it was all through, once the first minutes are over. */
   public double middleOverMean(double coefficient) {
     return new Conduction(shape, biot(coefficient)).firstTerm()[1];

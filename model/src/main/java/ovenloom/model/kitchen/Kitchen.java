@@ -37,6 +37,11 @@ public record Kitchen(
     circuits = List.copyOf(circuits);
   }
 
+  /** The same, with other cold and hot places. */
+  public Kitchen with(List<Store> others) {
+    return new Kitchen(room, landing, gap, ovens, burners, others, vessels, appliances, circuits);
+  }
+
   public @Nullable Oven oven(String name) {
     return named(ovens, Oven::name, name);
   }

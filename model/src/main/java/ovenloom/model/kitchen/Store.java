@@ -23,6 +23,9 @@ public record Store(String name, Kind kind, Temperature holds, Air air, List<She
   public enum Kind {
     FRIDGE,
     FREEZER,
+
+    /** Water with ice in it. Cools what stands in it from below, up to the rim of its vessel. */
+    ICE_BATH,
     HOT;
 
     /** Whether food in it is on a cold shelf. */

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
 import ovenloom.model.heat.TemperatureProfile;
+import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchLink;
@@ -166,6 +167,8 @@ public final class Life {
     Need.Bake bake = step.step().bake();
     food = bake == null ? food : food.stretched(cards.fit(step, bake).body());
     for (Places.Placed placed : places.during(step, run)) {
+      Store store = placed.store();
+      food = store == null ? food : food.stretched(substance.body(step, store));
       now = add(all, step, placed, false, now, food);
       food = all.getLast().food().getLast();
     }
@@ -174,7 +177,7 @@ public final class Life {
     }
     food = food.stretched(substance.body(step));
     for (Stay.Part part : parts(step)) {
-      now = add(all, step, places.waiting(part, ovenWas(run)), true, part.when().from(), food);
+      now = add(all, step, places.waiting(step, part, ovenWas(run)), true, part.when().from(), food);
       food = all.getLast().food().getLast();
     }
     int end = plan.event().endOfService(step.dish());

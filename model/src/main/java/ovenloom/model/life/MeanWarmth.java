@@ -83,7 +83,7 @@ public final class MeanWarmth {
       onTheCounter[i] = body.coolingRate(Places.ON_THE_COUNTER);
       middle[i] = body.middleOverMean(Places.ON_THE_COUNTER);
       for (int store = 0; store < stores.size(); store++) {
-        rate[i][store] = body.coolingRate(stores.get(store).air().coefficient());
+        rate[i][store] = Chilling.rate(cards, step, stores.get(store));
       }
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Kind;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
@@ -54,7 +55,7 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
           new Spell.WarmedTo(minutes, cards.done(step))));
     }
     if (!run.shelves().isEmpty()) {
-      return List.of(shelf(run.shelves().getFirst().store(), minutes));
+      return List.of(shelf(step, run.shelves().getFirst().store(), minutes));
     }
     return List.of(counter(minutes));
   }
@@ -85,9 +86,21 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
     return new Placed("counter", around(minutes, kitchen.room(), ON_THE_COUNTER));
   }
 
-  private Placed shelf(String name, int minutes) {
+  private Placed shelf(BatchStep step, String name, int minutes) {
     Store store = Objects.requireNonNull(kitchen.store(name));
-    return new Placed(name, store, around(minutes, store.holds(), store.air().coefficient()));
+    return new Placed(name, store, inStore(step, store, minutes));
+  }
+
+  /** What a cold or hot place does to the food of a step: what is liquid is stirred while it stands in ice water. */
+  Spell inStore(BatchStep step, Store store, int minutes) {
+    double coefficient = store.air().coefficient();
+    return isStirred(step, store)
+        ? new Spell.Stirred(minutes, new Surroundings(store.holds(), coefficient * draught, 0))
+        : around(minutes, store.holds(), coefficient);
+  }
+
+  boolean isStirred(BatchStep step, Store store) {
+    return store.kind() == Store.Kind.ICE_BATH && cards.substance().kind(step.dish()) == Kind.LIQUID;
   }
 
   private Spell around(int minutes, Temperature air, double coefficient) {
@@ -95,11 +108,11 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
     return new Spell.Around(minutes, minute -> there);
   }
 
-  Placed waiting(Stay.Part part, Temperature ovenWas) {
+  Placed waiting(BatchStep step, Stay.Part part, Temperature ovenWas) {
     int minutes = part.when().minutes();
     return switch (part.where()) {
       case Where.Counter() -> counter(minutes);
-      case Where.OnShelf shelf -> shelf(shelf.store(), minutes);
+      case Where.OnShelf shelf -> shelf(step, shelf.store(), minutes);
       case Where.OnBurner burner -> new Placed("burner, low", new Spell.WarmedTo(minutes, TURNED_LOW));
       case Where.InOven(String name, Setting mark) -> mark == null ? cooling(name, minutes, ovenWas)
           : new Placed(name + " at " + mark.written(), around(minutes, mark.temperature(), IN_AN_IDLE_OVEN));

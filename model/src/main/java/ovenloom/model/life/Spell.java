@@ -19,6 +19,13 @@ sealed interface Spell {
   /** On a burner, and stirred: as warm all through, in even steps to what it is in the end, C. */
   record WarmedTo(int minutes, double celsius) implements Spell {}
 
+  /** In ice water, and stirred now and then. */
+  record Stirred(int minutes, Surroundings there) implements Spell {
+
+    /** Minutes from one stir to the next. Southern Nevada Health District, of ice baths; row T27 of the facts. */
+    static final int EVERY = 10;
+  }
+
   /** Food after a minute somewhere; what is covered gets no hotter than boiling. */
   static TemperatureProfile aMinute(TemperatureProfile food, Surroundings there) {
     if (food.isAsWarmAs(there.air().inCelsius())) {
@@ -32,6 +39,10 @@ sealed interface Spell {
   static TemperatureProfile next(Spell spell, int minute, TemperatureProfile food) {
     return switch (spell) {
       case Around around -> aMinute(food, around.there().apply(minute));
+      case Stirred stirred -> {
+        TemperatureProfile then = aMinute(food, stirred.there());
+        yield (minute + 1) % Stirred.EVERY == 0 ? then.evenedOut(then.mean()) : then;
+      }
       case WarmedTo warmed -> {
         double left = warmed.minutes() - minute;
         yield food.evenedOut(food.mean() + (warmed.celsius() - food.mean()) / left);

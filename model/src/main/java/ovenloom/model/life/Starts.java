@@ -123,7 +123,7 @@ public final class Starts {
         StartState state = switch (store.kind()) {
           case FREEZER -> StartState.FROZEN;
           case HOT -> StartState.STRAIGHT_ON;
-          case FRIDGE -> StartState.CHILLED;
+          case FRIDGE, ICE_BATH -> StartState.CHILLED;
         };
         all.merge(state, store.holds().inCelsius(), Math::min);
       }

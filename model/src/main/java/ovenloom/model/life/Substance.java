@@ -1,9 +1,11 @@
 package ovenloom.model.life;
 
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
 import ovenloom.model.heat.Kind;
+import ovenloom.model.kitchen.Store;
 import ovenloom.model.kitchen.Vessel;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Size;
@@ -27,6 +29,7 @@ record Substance(Work work) {
   private static final double SHALLOW = 45;
 
   private static final double MICROMETRES_A_MILLIMETRE = 1000;
+  private static final double MILLIMETRES_A_METRE = 1000;
 
   /** What a dish is: as it says, else a bird or a roast where it stands above its vessel, a liquid where it is only on burners. */
   Kind kind(Dish dish) {
@@ -66,18 +69,49 @@ record Substance(Work work) {
     return kind.body(height == null ? kind.thickness() : Length.mm(millimetres(height) * FILLED));
   }
 
+  /** The same, as it stands in a place. */
+  Body body(BatchStep step, Store store) {
+    Body body = body(step);
+    if (store.kind() != Store.Kind.ICE_BATH) {
+      return body;
+    }
+    double depth = kind(step.dish()) == Kind.LIQUID ? wallsIn(step, body) : 0;
+    return depth == 0 ? body.oneSided() : new Body(body.shape(), depth, body.material());
+  }
+
+  /** How deep stirred food would be that had the water below it only, metres: its volume by its vessel's bottom and sides. */
+  private double wallsIn(BatchStep step, Body body) {
+    Size size = size(step);
+    if (size == null) {
+      return 0;
+    }
+    double deep = 2 * body.half();
+    double width = metres(size.width());
+    double depth = metres(size.depth());
+    return 1 / (1 / deep + 2 / width + 2 / depth);
+  }
+
+  private static double metres(Length length) {
+    return millimetres(length) / MILLIMETRES_A_METRE;
+  }
+
   private @Nullable Length height(BatchStep step) {
+    return sizes(step).map(Size::height).filter(Objects::nonNull).reduce((one, next) -> next).orElse(null);
+  }
+
+  private @Nullable Size size(BatchStep step) {
+    return sizes(step).reduce((one, next) -> next).orElse(null);
+  }
+
+  /** Of the vessels it is in, those it is in at last behind. */
+  private Stream<Size> sizes(BatchStep step) {
     return work.fillingsOf(step.index())
         .stream()
         .map(Filling::vessel)
         .map(work.event().kitchen()::vessel)
         .filter(Objects::nonNull)
         .map(Vessel::size)
-        .filter(Objects::nonNull)
-        .map(Size::height)
-        .filter(Objects::nonNull)
-        .reduce((one, next) -> next)
-        .orElse(null);
+        .filter(Objects::nonNull);
   }
 
   private static double millimetres(Length length) {

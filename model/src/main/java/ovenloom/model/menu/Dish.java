@@ -94,6 +94,15 @@ public record Dish(
     return arrives == Arrives.HOT ? HOT_IS_BEST_FOR : OTHERS_ARE_BEST_FOR;
   }
 
+  /** The same, with the step of that name done otherwise. */
+  public Dish with(Step instead) {
+    List<Step> others = steps.stream()
+        .map(each -> each.name().equals(instead.name()) ? instead : each)
+        .toList();
+    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick,
+        ingredients, others);
+  }
+
   public Step step(String wanted) {
     return steps.stream().filter(step -> step.name().equals(wanted)).findFirst().orElseThrow();
   }

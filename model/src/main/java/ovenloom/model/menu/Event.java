@@ -44,6 +44,19 @@ public record Event(
     apart = List.copyOf(apart);
   }
 
+  /** The same, in another kitchen. */
+  public Event with(Kitchen other) {
+    return new Event(name, rules, guests, calendar, from, clock, courses, other, cooks, dishes, apart,
+        wishes);
+  }
+
+  /** The same, with one dish done otherwise. */
+  public Event with(Dish dish, Dish instead) {
+    List<Dish> others = dishes.stream().map(each -> each.equals(dish) ? instead : each).toList();
+    return new Event(name, rules, guests, calendar, from, clock, courses, kitchen, cooks, others, apart,
+        wishes);
+  }
+
   /** The course a dish belongs to. */
   public Course courseOf(Dish dish) {
     return courses.stream().filter(course -> course.name().equals(dish.course())).findFirst().orElseThrow();

@@ -1,0 +1,18 @@
+package ovenloom.model.chill;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One way to cool food, as a card offers it.
+ *
+ * @param name {@link #SHALLOW_PANS}, {@link #ICE_BATH}, {@code fridge}, {@code freezer}, or a cold place by its name
+ * @param minutes for how long; absent: until it is cold, or in a freezer, until it may go into the fridge
+ */
+public record WayToChill(String name, @Nullable Integer minutes) {
+
+  /** Spread out in shallower vessels, in the fridge. */
+  public static final String SHALLOW_PANS = "shallow pans";
+
+  /** In water with ice, stirred if it is liquid. */
+  public static final String ICE_BATH = "ice bath";
+}
