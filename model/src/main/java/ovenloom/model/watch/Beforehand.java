@@ -15,10 +15,16 @@ import ovenloom.model.safety.Profile;
  */
 public final class Beforehand {
 
+  /** Of larger menus nothing is said before the plan is judged: it would take too long. */
+  private static final int MOST_STEPS = 600;
+
   private Beforehand() {}
 
   /** What no plan can avoid; each once a step, by the limit it misses by most. */
   public static List<Unavoidable> of(Work work) {
+    if (work.steps().size() > MOST_STEPS) {
+      return List.of();
+    }
     Event event = work.event();
     Profile profile = Profile.of(event.rules());
     Reach reach = new Reach(new Cards(work));
