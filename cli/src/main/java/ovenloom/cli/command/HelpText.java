@@ -21,8 +21,8 @@ final class HelpText extends Help {
   private static final int WIDEST = 110;
 
   private static final String CAUTION = """
-      A plan is arithmetic: it has tasted nothing and measured nothing. A plan is refused where food is predicted to break a \
-      limit; a prediction is no thermometer. Check food with a probe. Local food codes and licensed practice come first. How long food keeps is \
+      A plan is arithmetic: it has tasted nothing and measured nothing. Check food with a probe thermometer. No plan is offered by \
+      which food is predicted to break a limit. Local food codes and licensed practice come first. How long food keeps is \
       what the file says. Ask your guests about allergens. Mind hot surfaces.""";
 
   private final boolean full;

@@ -14,8 +14,8 @@ record HowGood(Plan plan, Page page) {
   private static final int SUM = 16;
 
   private static final String CAUTION = """
-      This sheet says when, not whether it is done: temperatures are predicted, and a prediction is no thermometer. \
-      Check with a probe. Local food codes and licensed practice come first. Mind hot surfaces, and ask your guests \
+      This sheet says when, not whether it is done: temperatures are predicted, and nothing is measured. Check \
+      with a probe thermometer. Local food codes and licensed practice come first. Mind hot surfaces, and ask your guests \
       about allergens.""";
 
   void write() {
