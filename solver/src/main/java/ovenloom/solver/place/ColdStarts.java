@@ -6,7 +6,7 @@ import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
 
 /** Looks, once all is placed, how warm each bake's food goes in, and whether its minutes are enough and not too many. */
-final class ColdStarts {
+class ColdStarts {
 
   private final Runs runs;
   private final MeanWarmth warmth;

@@ -27,14 +27,19 @@ public final class Decoder {
 
   /** A decoder for an event laid out as runs. */
   public Decoder(Runs runs) {
+    this(runs, new ColdStarts(runs));
+  }
+
+  /** One that has somebody look how warm the food is. */
+  Decoder(Runs runs, ColdStarts coldStarts) {
     this.runs = runs;
+    this.coldStarts = coldStarts;
     bonds = new Bonds(runs);
     floor = new Floor(runs);
     draft = new Draft(runs);
     fitting = new Fitting(runs, floor, draft, bonds);
     larder = new Larder(runs, floor, draft);
     circuits = new Circuits(runs);
-    coldStarts = new ColdStarts(runs);
     traces = new Traces(runs);
     nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
     leastMinutes = runs.runs().stream().mapToInt(fitting::leastMinutes).toArray();
