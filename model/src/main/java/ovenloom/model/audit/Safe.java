@@ -28,9 +28,15 @@ record Safe() implements KitchenRule {
 
   private Break broken(Concern concern) {
     long off = Math.max(1, (long) Math.ceil(Math.min(NEVER, concern.off())));
+    String what = concern.what() + " (" + concern.source() + ".) " + concern.help();
     return Break.of(this, List.of(concern.step().toString()),
         new Stretch(concern.minute(), concern.minute() + 1),
-        off, unit(concern.rule()), concern.what() + " (" + concern.source() + ".) " + concern.help());
+        off, unit(concern.rule()), withoutItsStop(what));
+  }
+
+  /** Whoever prints it puts one behind. */
+  private static String withoutItsStop(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
   }
 
   private static Break.Unit unit(Concern.Rule rule) {
