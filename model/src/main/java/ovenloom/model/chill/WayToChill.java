@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * One way to cool food, as a card offers it.
  *
  * @param name {@link #SHALLOW_PANS}, {@link #ICE_BATH}, {@code fridge}, {@code freezer}, or a cold place by its name
- * @param minutes for how long; absent: until it is cold, or in a freezer, until it may go into the fridge
+ * @param minutes for how long; absent: until it is cold; out of ice and out of a freezer as soon as it may go into the fridge
  */
 public record WayToChill(String name, @Nullable Integer minutes) {
 

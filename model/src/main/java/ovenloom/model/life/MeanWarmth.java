@@ -104,6 +104,11 @@ public final class MeanWarmth {
     return frozen[step];
   }
 
+  /** The steps whose food goes straight into a step, by their indexes. */
+  public int[] feeders(int step) {
+    return feeders[step].clone();
+  }
+
   private static int[] feeders(Work work, int step) {
     return work.into(step)
         .stream()

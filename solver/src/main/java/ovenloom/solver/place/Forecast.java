@@ -5,8 +5,6 @@ import java.util.List;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.MeanWarmth;
-import ovenloom.model.menu.BatchLink;
-import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
 import ovenloom.model.safety.CoolDown;
@@ -64,20 +62,11 @@ final class Forecast {
     }
     int steps = work.steps().size();
     runOf = runs.runOf().stream().mapToInt(Integer::intValue).toArray();
-    feeders = work.steps().stream().map(this::feedersOf).toArray(int[][]::new);
+    feeders = work.steps().stream().map(step -> warmth.feeders(step.index())).toArray(int[][]::new);
     temperature = new double[steps];
     cooling = new double[steps][limits.size()];
     out = new double[steps];
     clocks = new double[limits.size()];
-  }
-
-  private int[] feedersOf(BatchStep step) {
-    return work.into(step.index())
-        .stream()
-        .filter(BatchLink::carriesFood)
-        .mapToInt(BatchLink::from)
-        .filter(from -> work.steps().get(from).dish().food())
-        .toArray();
   }
 
   /** Notes what will not do. */

@@ -4,7 +4,6 @@ import java.util.List;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.MeanWarmth;
 import ovenloom.model.life.Weights;
-import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Work;
 
@@ -50,19 +49,10 @@ final class WarmLoads {
     weight = work.steps().stream().mapToDouble(weights::kilograms).toArray();
     runOf = runs.runOf().stream().mapToInt(Integer::intValue).toArray();
     food = work.steps().stream().filter(step -> step.dish().food()).mapToInt(BatchStep::index).toArray();
-    feeders = work.steps().stream().map(step -> feeders(work, step)).toArray(int[][]::new);
+    feeders = work.steps().stream().map(step -> warmth.feeders(step.index())).toArray(int[][]::new);
     inStep = new int[weight.length * PLACES_OF_A_STEP];
     inStore = new int[inStep.length];
     inMinute = new int[inStep.length];
-  }
-
-  private static int[] feeders(Work work, BatchStep step) {
-    return work.into(step.index())
-        .stream()
-        .filter(BatchLink::carriesFood)
-        .mapToInt(BatchLink::from)
-        .filter(from -> work.steps().get(from).dish().food())
-        .toArray();
   }
 
   /** Notes the food by which an hour's load becomes too much. */
