@@ -31,6 +31,34 @@ class SolveTest {
   }
 
   @Test
+  void soup_in_an_ice_bath_is_stirred_and_the_sheet_says_how_much_ice_it_takes() throws IOException {
+    var problem = Files.writeString(folder.resolve("cold-soup.yaml"), """
+        ovenloom: 1
+        event: Cold soup
+        rules: us-service
+        guests: 4
+        courses: [{name: supper, at: 2026-11-20 19:00}]
+        cooks: [{name: Ann, hours: {on the day: 10:00-20:00}}]
+        kitchen:
+          burners: [large]
+          cold: [{name: fridge, holds: 3 C, shelves: {size: 60 x 50 x 30 cm}}]
+          vessels: {pot: {count: 1, size: 26 x 26 x 10 cm}}
+        dishes:
+          - dish: Pea soup
+            arrives: cold
+            tags: [tcs]
+            steps:
+              - {do: simmer, takes: 40 min, burner: large, in: pot}
+              - {do: chill, chill by: [fridge, ice bath], keeps: {fridge: 1 day}}
+        """);
+
+    var typed = ovenloom("solve", problem, "--tries", 50);
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).contains("Into the ice bath (pot).", "kg of ice", "Stir: 1 min.");
+  }
+
+  @Test
   void a_plan_that_is_found_is_kept_where_it_is_wanted_and_passes_the_audit() throws IOException {
     var file = folder.resolve("plan.json");
 
