@@ -26,7 +26,7 @@ public record Meeting(int step, int way, int other, int othersWay) {
     };
   }
 
-  private static int indexOf(
+  static int indexOf(
       MutableSolutionView<Order> view,
       PlanningListVariableMetaModel<Order, Queue, Turn> queue,
       Queue entity,

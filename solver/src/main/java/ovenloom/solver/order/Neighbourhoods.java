@@ -26,10 +26,14 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
         .genuineEntity(Queue.class)
         .listVariable("turns", Turn.class);
     PlanningVariableMetaModel<Order, Turn, Integer> bake = turn.basicVariable(Option.BAKE, Integer.class);
+    PlanningVariableMetaModel<Order, Turn, Integer> earlier = turn.basicVariable("earlier", Integer.class);
+    NudgeOfTwo two = new NudgeOfTwo(queue, earlier);
     NeighborhoodBuilder<Order> all = builder;
     all = more(all, 4, () -> shift(queue));
     all = more(all, 2, () -> swap(queue));
-    all = more(all, 4, () -> nudge(turn.basicVariable("earlier", Integer.class)));
+    all = more(all, 4, () -> nudge((one, nudge) -> nudge.of(earlier, one)));
+    all = more(all, 2, () -> nudge(two::withTaker));
+    all = more(all, 1, () -> nudge(two::withNext));
     all = more(all, 1, () -> chooseBake(bake, turn.basicVariable(Option.START, Integer.class)));
     all = more(all, 1, () -> choose(turn.basicVariable(Option.STAY, Integer.class), Option.STAY));
     all = more(all, 1, () -> choose(turn.basicVariable(Option.TOGETHER, Integer.class), Option.TOGETHER));
@@ -62,10 +66,10 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
         }));
   }
 
-  private static MoveProvider<Order> nudge(PlanningVariableMetaModel<Order, Turn, Integer> earlier) {
+  private static MoveProvider<Order> nudge(BiFunction<Turn, Nudge, Move<Order>> move) {
     return moves -> moves.pick(moves.forEachUnfiltered(Turn.class, false))
         .pick(moves.forEachUnfiltered(Nudge.class, false))
-        .asMove(with((turn, nudge) -> nudge.of(earlier, turn)));
+        .asMove(with(move));
   }
 
   private static MoveProvider<Order> choose(

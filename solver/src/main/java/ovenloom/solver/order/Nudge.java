@@ -11,11 +11,12 @@ import java.util.stream.IntStream;
 public record Nudge(int minutes) {
 
   private static final int LONG = 15;
+  private static final int FINE = 20;
   private static final int AS_LATE_AS_IT_FITS = -1_000_000;
 
   /** Those worth trying, for a clock in minutes. */
   static List<Nudge> all(int clock) {
-    IntStream fine = IntStream.of(1, 2, 3, 6, 9).map(ticks -> ticks * clock);
+    IntStream fine = IntStream.rangeClosed(1, FINE).map(ticks -> ticks * clock);
     IntStream coarse = IntStream.of(15, 30, 60, 120, 240, 480, 720, 1440, 2880);
     int[] earlier = IntStream.concat(fine, coarse).sorted().distinct().toArray();
     IntStream later = IntStream.of(earlier).map(minutes -> -minutes);

@@ -17,7 +17,11 @@ public class Turn {
   /** Two weeks. */
   public static final int MOST_MINUTES_EARLIER = 14 * 24 * 60;
 
+  /** What takes the food of a step that nothing follows. */
+  public static final int THE_TABLE = -1;
+
   private int step;
+  private int taker;
   private boolean serves;
   private int starts;
   private int waysToBake;
@@ -36,14 +40,17 @@ public class Turn {
    * A turn with everything left to the decoder, and as many batches together as may be.
    *
    * @param step its index in the work
+   * @param taker the step that takes its food, the first of them; or {@link #THE_TABLE}
    * @param serves whether it brings food to the table
    * @param starts how many it may have
    * @param waysToBake how many there are
    * @param waysToWait how many sorts of places its food may wait in
    * @param mostTogether batches that may share a run of it, if it is the first of them; else 1
    */
-  public Turn(int step, boolean serves, int starts, int waysToBake, int waysToWait, int mostTogether) {
+  public Turn(
+      int step, int taker, boolean serves, int starts, int waysToBake, int waysToWait, int mostTogether) {
     this.step = step;
+    this.taker = taker;
     this.serves = serves;
     this.starts = starts;
     this.waysToBake = waysToBake;
@@ -60,6 +67,10 @@ public class Turn {
   /** Whether it brings food to the table. */
   public boolean serves() {
     return serves;
+  }
+
+  int taker() {
+    return taker;
   }
 
   int starts() {

@@ -81,14 +81,14 @@ final class Larder {
   }
 
   /**
-   * The stay of a run's food in its oven, if that was decided for it; else null. All its batches have to be taken at one
+   * The stay of a run's food in its oven, if that was decided for it or is all it may; else null. All its batches have to be taken at one
    * moment, for then the oven is opened.
    */
   @Nullable
   OvenStay stayInItsOven(Run run, List<Integer> waits, Decisions decisions) {
     OvenStay stay = null;
     for (int number : waits) {
-      Spot spot = decided(number, decisions.stay(stepOf[waits.getFirst()]));
+      Spot spot = inItsOven(number, stepOf[waits.getFirst()], decisions);
       if (spot == null || spot.kind() != WaitPart.Kind.OVEN) {
         return null;
       }
@@ -99,6 +99,20 @@ final class Larder {
       stay = its;
     }
     return stay;
+  }
+
+  /** Where it is to wait; in its oven, switched off, what is done early and keeps nowhere else. */
+  private @Nullable Spot inItsOven(int number, int step, Decisions decisions) {
+    Wait wait = runs.waits().get(number);
+    Spot spot = decided(number, decisions.stay(step));
+    boolean early = decisions.earlier(step) > Keeps.FREE_ON_THE_COUNTER;
+    return spot == null && early && staysInItsOven(wait) && keepsNowhereElse(wait.keeps())
+        ? new Spot(WaitPart.Kind.OVEN, OFF)
+        : spot;
+  }
+
+  private static boolean keepsNowhereElse(Keeps keeps) {
+    return keeps.counter() == null && keeps.burner() == null && keeps.stores().isEmpty();
   }
 
   private @Nullable Spot decided(int wait, int way) {
@@ -225,10 +239,21 @@ final class Larder {
     return null;
   }
 
+  /** There until it is taken, or until others need the room, as far as it keeps on the counter from then on. */
   private @Nullable List<WaitPart> inColdPlace(Wait wait, int store, int from, int to) {
     int leaves = there.latestMoment(to);
     int moved = staysThere(wait, store, from, leaves) ? from : firstMoment(from);
-    return moved < leaves ? inStore(wait, store, from, moved, leaves, to) : null;
+    int soonest = Math.max(moved + 1, to - Keeps.FREE_ON_THE_COUNTER - longestOnTheCounter(wait));
+    List<WaitPart> found = null;
+    while (found == null && leaves >= soonest) {
+      found = inStore(wait, store, from, moved, leaves, to);
+      leaves = there.latestMoment(floor.stores[store].lastWantedBefore(moved, leaves));
+    }
+    return found;
+  }
+
+  private static int longestOnTheCounter(Wait wait) {
+    return wait.takers().stream().mapToInt(wait::onTheCounter).max().orElse(0);
   }
 
   /** Whether it may stay where its step had it. */

@@ -217,6 +217,11 @@ final class Tiers {
     return last;
   }
 
+  /** When the last other thing is put there within a stretch; not after its start, if none is. */
+  int lastWantedBefore(int from, int to) {
+    return Math.max(from, lastMet(from, to));
+  }
+
   /** Who stood in the way of the last search. */
   int blocker() {
     return blocker;

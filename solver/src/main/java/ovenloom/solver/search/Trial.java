@@ -19,7 +19,8 @@ import ovenloom.solver.place.Runs;
  * Tries orders: decodes and scores each, and remembers the one that is best level by level.
  *
  * <p>Inside the search all levels weigh into one sum, with a break worth forty points of wishes: so it finds its way
- * through plans that break a little, which levels held strictly apart would wall off. Belongs to one thread, but for
+ * through plans that break a little, which levels held strictly apart would wall off. How early work is does not weigh, so
+ * that it wanders among plans that are as good but for that; of those it remembers the latest. Belongs to one thread, but for
  * {@link #best} and {@link #decoded}.
  */
 final class Trial implements Price {
@@ -158,7 +159,6 @@ final class Trial implements Price {
   static long cost(Score score) {
     return score.breaks() * A_MINUTE_SHORT
         + score.atTheTableInAll() * A_TENTH_COOLER
-        + score.wishes() * A_POINT
-        + score.early();
+        + score.wishes() * A_POINT;
   }
 }

@@ -2,6 +2,7 @@ package ovenloom.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.solver.order.Meeting;
 import ovenloom.solver.order.Turn;
@@ -27,9 +28,13 @@ final class Turns {
 
   private Turn turn(BatchStep unit) {
     int step = unit.index();
-    return new Turn(step, unit.step().serve(), decoder.startsOf(step), decoder.waysToBake(step).size(),
-        decoder.waysToWait(step),
-        mostTogether(unit));
+    return new Turn(step, taker(step), unit.step().serve(), decoder.startsOf(step),
+        decoder.waysToBake(step).size(), decoder.waysToWait(step), mostTogether(unit));
+  }
+
+  private int taker(int step) {
+    List<BatchLink> takers = runs.work().outOf(step);
+    return takers.isEmpty() ? Turn.THE_TABLE : takers.getFirst().to();
   }
 
   private int mostTogether(BatchStep unit) {

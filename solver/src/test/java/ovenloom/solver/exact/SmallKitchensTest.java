@@ -24,7 +24,7 @@ import ovenloom.solver.search.Found;
 import ovenloom.solver.search.Search;
 
 /**
- * In kitchens so small that the best plan can be proven, nobody finds a better one, and the search comes to it in most.
+ * In kitchens so small that the best plan can be proven, nobody finds a better one, and the search comes to it.
  *
  * <p>Three say what a plan is: the rules as CP-SAT understands them, the audit, and the search. What is proven of the kitchens
  * is kept in a file; a few are proven anew each time, and with {@code -Dovenloom.proofs=write} all of them, into the file.
@@ -42,14 +42,6 @@ class SmallKitchensTest {
   private static final boolean ALL = "write".equals(System.getProperty("ovenloom.proofs"));
 
   private static final Budget A_SEARCH = new Budget(null, 100_000L, 1, 2);
-
-  /** Where the search does not come to the best, and why. */
-  private static final Map<Long, String> NOT_REACHED = Map.of(
-      29L, "bake and mixing an hour sooner cost freshness before they save calm",
-      46L, "food leaves the fridge a quarter of an hour or more before it is taken");
-
-  /** By how many points of wishes at most. */
-  private static final Map<Long, Long> POINTS_OFF = Map.of(29L, 1L, 46L, 6L);
 
   private static final Map<Long, Proof> KEPT = Proof.kept();
   private static final Map<Long, Proof> ANEW = new TreeMap<>();
@@ -79,10 +71,7 @@ class SmallKitchensTest {
       String both = "kitchen %d: found %d and %d, proven %s"
           .formatted(seed, score.atTheTableInAll(), score.wishes(), proof);
       assertThat(proof.isBeatenBy(score)).as(both).isFalse();
-      assertThat(proof.isReachedBy(score)).as("reached, %s", both).isEqualTo(!NOT_REACHED.containsKey(seed));
-      assertThat(score.atTheTableInAll()).as(both).isEqualTo(proof.atTheTable());
-      assertThat(score.wishes() - proof.wishes()).as(both)
-          .isLessThanOrEqualTo(POINTS_OFF.getOrDefault(seed, 0L));
+      assertThat(proof.isReachedBy(score)).as("reached, %s", both).isTrue();
     }
   }
 

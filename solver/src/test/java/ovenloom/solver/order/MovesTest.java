@@ -25,8 +25,10 @@ class MovesTest {
   private final PlanningListVariableMetaModel<Order, Queue, Turn> queue = model.genuineEntity(Queue.class)
       .listVariable("turns", Turn.class);
   private final List<Turn> turns = IntStream.range(0, STEPS)
-      .mapToObj(step -> new Turn(step, step == SERVING, 1, 3, 2, 4))
+      .mapToObj(step -> new Turn(step, takerOf(step), step == SERVING, 1, 3, 2, 4))
       .toList();
+  private final PlanningVariableMetaModel<Order, Turn, Integer> earlier = model.genuineEntity(Turn.class)
+      .basicVariable("earlier", Integer.class);
   private final Order order = new Order(any -> 0, turns, 5, List.of());
 
   @ParameterizedTest
@@ -58,11 +60,25 @@ class MovesTest {
   }
 
   private @Nullable Integer nudged(int step, int before, int nudge) {
-    PlanningVariableMetaModel<Order, Turn, Integer> earlier = model.genuineEntity(Turn.class)
-        .basicVariable("earlier", Integer.class);
     turns.get(step).setEarlier(before);
     make(new Nudge(nudge).of(earlier, turns.get(step)));
     return turns.get(step).getEarlier();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 5 0 5 0 0", "2, 0 0 5 0 0"})
+  void a_step_is_nudged_with_the_one_that_takes_its_food(int step, String expected) {
+    make(new NudgeOfTwo(queue, earlier).withTaker(turns.get(step), new Nudge(5)));
+
+    assertThat(allEarlier()).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 5 5 0 0 0", "4, 0 0 0 0 5"})
+  void a_step_is_nudged_with_the_one_behind_it_in_the_queue(int step, String expected) {
+    make(new NudgeOfTwo(queue, earlier).withNext(turns.get(step), new Nudge(5)));
+
+    assertThat(allEarlier()).isEqualTo(expected);
   }
 
   @ParameterizedTest
@@ -80,12 +96,21 @@ class MovesTest {
 
   @Test
   void there_is_an_option_for_all_that_is_open_and_none_where_there_is_no_choice() {
-    assertThat(Option.of(new Turn(7, false, 1, 2, 0, 1))).containsExactly(
+    assertThat(Option.of(new Turn(7, Turn.THE_TABLE, false, 1, 2, 0, 1))).containsExactly(
         new Option(7, Option.BAKE, Decisions.OPEN), new Option(7, Option.BAKE, 0),
         new Option(7, Option.BAKE, 1));
-    assertThat(Option.of(new Turn(7, false, 1, 1, 1, 3))).containsExactly(
+    assertThat(Option.of(new Turn(7, Turn.THE_TABLE, false, 1, 1, 1, 3))).containsExactly(
         new Option(7, Option.TOGETHER, 1), new Option(7, Option.TOGETHER, 2),
         new Option(7, Option.TOGETHER, 3));
+  }
+
+  /** The food of the first step is taken by the third. */
+  private static int takerOf(int step) {
+    return step == 0 ? 2 : Turn.THE_TABLE;
+  }
+
+  private String allEarlier() {
+    return String.join(" ", turns.stream().map(turn -> "" + turn.getEarlier()).toList());
   }
 
   private void make(Move<Order> move) {

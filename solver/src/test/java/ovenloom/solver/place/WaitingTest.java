@@ -72,6 +72,29 @@ class WaitingTest {
     assertThat(String.join("", supper.brokenRules())).isEqualTo(broken == null ? "" : broken);
   }
 
+  /** The counter takes nine minutes beyond the quarter of an hour, for the fridge used up a part of the tenth. */
+  @ParameterizedTest(name = "wanted by the jelly for {0} minutes: {1}")
+  @CsvSource({"24, ", "25, keeps"})
+  void a_salad_makes_room_in_the_fridge_if_it_keeps_on_the_counter_from_then_on(int jelly, String broken)
+      throws IOException {
+    Decoded supper = AtSeven
+        .supper(folder, """
+            cold: [{name: fridge, holds: 4 C, shelves: {name: only, size: 40 x 40 x 20 cm}}],
+            vessels: {dish: {count: 6, size: 30 x 30 x 5 cm}}""",
+            """
+                  - {dish: Jelly, arrives: cool, steps: [{do: set, takes: %d min, cold: fridge, in: dish}]}
+                  - {dish: Salad, steps: [{do: cut, takes: 10 min, in: dish, keeps: {counter: 10 min, fridge: 1 day}}]}
+                """
+                .formatted(jelly))
+        .earlier("Salad/cut", 120);
+
+    if (broken == null) {
+      assertThat(supper.told().waits("Salad/cut"))
+          .containsExactly("fridge only 17:00-18:36", "counter 18:36-19:00");
+    }
+    assertThat(String.join("", supper.brokenRules())).isEqualTo(broken == null ? "" : broken);
+  }
+
   @ParameterizedTest(name = "{0} minutes: {1}")
   @CsvSource({"10, counter 18:50-19:00, ", "11, cabinet only 18:49-19:00, ", "30, cabinet only 18:30-19:00, ",
       "31, counter 18:29-19:00, keeps"})
@@ -147,5 +170,23 @@ class WaitingTest {
 
   private Decoded supper(String dishes) throws IOException {
     return AtSeven.supper(folder, FRIDGE_AND_CABINET.formatted(61), dishes);
+  }
+
+  @ParameterizedTest(name = "done {0} minutes early: {1}")
+  @CsvSource({"15, counter 18:45-19:00", "20, oven 18:40-19:00"})
+  void what_keeps_nowhere_but_in_its_oven_stays_in_it_for_more_than_the_free_minutes(int minutes,
+      String place)
+      throws IOException {
+    Decoded supper = AtSeven.supper(folder, """
+        ovens: [{name: oven, dial: 60 C to 250 C, step: 10 C, modes: [still], heats: 200 C in 10 min,
+                 cools: 200 C to 150 C in 20 min, racks: {count: 1, size: 45 x 36 cm, clear: 15 cm}}],
+        vessels: {dish: {count: 1, size: 30 x 30 x 5 cm}}""", """
+          - dish: Gratin
+            thick: 4 cm
+            tags: [not tcs]
+            steps: [{do: bake, takes: 30 min, bake: {at: 180 C}, in: dish, keeps: {oven: 30 min}}]
+        """).earlier("Gratin/bake", minutes);
+
+    assertThat(supper.told().waits("Gratin/bake")).containsExactly(place);
   }
 }
