@@ -2,6 +2,9 @@ package ovenloom.model.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Oven;
+import ovenloom.model.measure.Mass;
+import ovenloom.model.measure.Parsed;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.safety.CoolDown;
 import ovenloom.model.safety.HoldTime;
@@ -11,10 +14,12 @@ import ovenloom.model.safety.Source;
 /** Reads safety rules of one's own, which are laid out as those in the house. */
 final class RulesReader {
 
-  private static final Keys RULES = Keys.of("safety rules", "name", "cook", "reheat", "cool", "hot", "cold",
+  private static final Keys RULES = Keys.of("safety rules", "name", "cook", "roast oven", "reheat", "cool",
+      "hot", "cold",
       "days", "out",
       "time only");
   private static final Keys COOK = Keys.of("a limit to cook to", "food", "hold", "source");
+  private static final Keys ROAST_OVEN = Keys.of("a limit to roast at", "mode", "under", "at", "source");
   private static final Keys REHEAT = Keys.of("a limit to heat again to", "hold", "from", "minutes", "source");
   private static final Keys ROW = Keys.of("a row", "at", "seconds");
   private static final Keys COOL = Keys.of("a limit to cool by", "from", "to", "minutes", "source");
@@ -25,6 +30,8 @@ final class RulesReader {
   private static final Keys TIME = Keys.of("a limit by the clock", "cold", "hot", "after hot", "after cold",
       "cool", "then",
       "once", "source");
+
+  private static final List<String> MODES = List.of(Oven.STILL, Oven.FAN);
 
   private final Desk desk;
 
@@ -41,6 +48,7 @@ final class RulesReader {
           "one of the two");
     }
     return new Profile(name == null ? called : name, rules.each("cook", this::cook),
+        rules.each("roast oven", this::roastOven),
         rules.each("reheat", this::reheat),
         rules.each("cool", this::cool), rules.each("hot", this::limit), rules.each("cold", this::limit),
         rules.each("days", this::days), rules.each("out", this::out),
@@ -52,6 +60,21 @@ final class RulesReader {
     String food = cook.takeNeeded("food", desk::name);
     HoldTime hold = hold(cook);
     return food == null || hold == null ? null : new Profile.Cook(food, hold);
+  }
+
+  private Profile.@Nullable RoastOven roastOven(Written written) {
+    Fields oven = desk.fields(written, ROAST_OVEN);
+    String mode = oven.needed("mode", RulesReader::stillOrFan);
+    Mass under = oven.read("under", StoreReader::someMass);
+    Temperature at = oven.needed("at", Temperature::read);
+    Source source = source(oven);
+    return mode == null || at == null || source == null ? null
+        : new Profile.RoastOven(mode, under, at, source);
+  }
+
+  /** A kitchen may call its other modes what it likes, so that a slip in one would make a limit that holds nowhere. */
+  private static Parsed<String> stillOrFan(String text) {
+    return MODES.contains(text) ? new Parsed.Good<>(text) : Scalars.oneOfThese(text, MODES);
   }
 
   private Profile.@Nullable Reheat reheat(Written written) {

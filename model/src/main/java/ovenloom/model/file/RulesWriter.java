@@ -1,6 +1,7 @@
 package ovenloom.model.file;
 
 import java.util.List;
+import ovenloom.model.measure.Mass;
 import ovenloom.model.safety.CoolDown;
 import ovenloom.model.safety.HoldTime;
 import ovenloom.model.safety.Profile;
@@ -18,6 +19,7 @@ final class RulesWriter {
     return new Draft.Card()
         .say("name", rules.name())
         .each("cook", rules.cook(), each -> hold(each.hold()).say("food", each.food()))
+        .each("roast oven", rules.roastOven(), RulesWriter::roastOven)
         .each("reheat", rules.reheat(), RulesWriter::reheat)
         .each("cool", rules.cool(), RulesWriter::cool)
         .each("hot", rules.hot(), RulesWriter::limit)
@@ -36,6 +38,13 @@ final class RulesWriter {
     return source(hold.source()).each("hold", hold.rows(), row -> new Draft.Card()
         .say("at", row.temperature().written())
         .say("seconds", String.valueOf(row.seconds())));
+  }
+
+  private static Draft roastOven(Profile.RoastOven oven) {
+    Mass under = oven.under();
+    return source(oven.source()).say("mode", oven.mode())
+        .say("under", under == null ? null : under.written())
+        .say("at", oven.at().written());
   }
 
   private static Draft reheat(Profile.Reheat reheat) {

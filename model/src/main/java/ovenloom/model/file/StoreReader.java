@@ -76,7 +76,8 @@ final class StoreReader {
     return kind == Store.Kind.HOT ? "a hot place" : kind == Store.Kind.ICE_BATH ? "an ice bath" : "a freezer";
   }
 
-  private static Parsed<Mass> someMass(String text) {
+  /** More than nothing. */
+  static Parsed<Mass> someMass(String text) {
     return Scalars.checked(Mass.read(text), text, mass -> mass.milligrams() > 0 ? mass : null,
         "more than nothing, like \"6 kg\"");
   }

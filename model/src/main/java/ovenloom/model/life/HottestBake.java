@@ -106,7 +106,8 @@ record HottestBake(Cards cards) {
     return all;
   }
 
-  private static List<Setting> within(Oven oven, String mode, Need.Stage stage) {
+  /** The marks at which an oven will do for a stage, the coolest first; none where the mode will not. */
+  static List<Setting> within(Oven oven, String mode, Need.Stage stage) {
     Double more = oven.converts(stage.mode(), mode);
     return more == null ? List.of()
         : oven.dial()

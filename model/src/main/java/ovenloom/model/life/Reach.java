@@ -6,11 +6,15 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.measure.Setting;
+import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Keeps;
@@ -52,6 +56,20 @@ public final class Reach {
   /** How warm the middle is at the end of a step that heats, as its card has it, C. */
   public double done(BatchStep step) {
     return cards.done(step);
+  }
+
+  /** The hottest that an oven may be in all stages of a bake; absent where it will not do for one of them. */
+  public static @Nullable Temperature hottest(Oven oven, String mode, Need.Bake bake) {
+    Temperature most = null;
+    for (Need.Stage stage : bake.stages()) {
+      List<Setting> marks = HottestBake.within(oven, mode, stage);
+      if (marks.isEmpty()) {
+        return null;
+      }
+      Temperature hottest = marks.getLast().temperature();
+      most = most == null || hottest.compareTo(most) < 0 ? hottest : most;
+    }
+    return most;
   }
 
   /** The most that the coldest part of a step's food can get to, in the step or in the wait after it, C. */

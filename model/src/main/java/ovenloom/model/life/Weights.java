@@ -1,6 +1,7 @@
 package ovenloom.model.life;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
 import ovenloom.model.kitchen.Vessel;
@@ -40,6 +41,22 @@ public final class Weights {
     double whole = ingredients.isEmpty() ? step.portions() * KILOGRAMS_A_PORTION
         : step.batches().count() * ingredients.stream().mapToDouble(Weights::kilograms).sum();
     return Math.min(whole, mostInItsVessels(step));
+  }
+
+  /** One roast: what weighs most in a batch, shared among its vessels; nothing where no scales say. */
+  Mass roast(BatchStep step) {
+    long most = step.dish()
+        .ingredients()
+        .values()
+        .stream()
+        .map(Quantity::mass)
+        .filter(Objects::nonNull)
+        .mapToLong(Mass::milligrams)
+        .max()
+        .orElse(0);
+    int batches = step.batches().count();
+    int vessels = cards.work().fillingsOf(step.index()).stream().mapToInt(Filling::count).sum();
+    return new Mass(Math.ceilDiv(most * batches, Math.max(batches, vessels)));
   }
 
   private static double kilograms(Quantity quantity) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.measure.Mass;
 import ovenloom.model.measure.Temperature;
 
 /**
@@ -14,6 +15,7 @@ import ovenloom.model.measure.Temperature;
  *
  * @param name what it is called: one of those in the house, or a file of one's own
  * @param cook raw food
+ * @param roastOven the oven in which a whole roast is cooked
  * @param reheat what was cooked and cooled, to be hot again
  * @param cool what was cooked
  * @param hot at least, while it is held
@@ -25,6 +27,7 @@ import ovenloom.model.measure.Temperature;
 public record Profile(
     String name,
     List<Cook> cook,
+    List<RoastOven> roastOven,
     List<Reheat> reheat,
     List<CoolDown> cool,
     List<Limit> hot,
@@ -45,6 +48,20 @@ public record Profile(
    * @param food its tag
    */
   public record Cook(String food, HoldTime hold) {}
+
+  /**
+   * How hot an oven must be at least for a whole roast.
+   *
+   * @param mode of the oven
+   * @param under what one roast weighs; absent where it holds for all
+   */
+  public record RoastOven(String mode, @Nullable Mass under, Temperature at, Source source) {
+
+    /** Whether it holds for a roast of a weight, in a mode of an oven. */
+    public boolean isFor(Mass weight, String there) {
+      return mode.equals(there) && (under == null || weight.compareTo(under) < 0);
+    }
+  }
 
   /**
    * How hot, and how fast.
@@ -102,6 +119,7 @@ public record Profile(
 
   public Profile {
     cook = List.copyOf(cook);
+    roastOven = List.copyOf(roastOven);
     reheat = List.copyOf(reheat);
     cool = List.copyOf(cool);
     hot = List.copyOf(hot);
@@ -134,6 +152,7 @@ public record Profile(
     return new Profile(
         "the strictest of each",
         together(all, Profile::cook),
+        together(all, Profile::roastOven),
         together(all, Profile::reheat),
         together(all, Profile::cool).stream().filter(each -> !each.source().isPractice()).toList(),
         together(all, Profile::hot),

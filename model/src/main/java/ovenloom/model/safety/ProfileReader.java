@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import ovenloom.model.measure.Mass;
 import ovenloom.model.measure.Parsed;
 import ovenloom.model.measure.Temperature;
 import tools.jackson.databind.JsonNode;
@@ -21,6 +22,7 @@ final class ProfileReader {
       JsonNode file = new YAMLMapper().readTree(in);
       return new Profile(name,
           each(file, "cook", node -> new Profile.Cook(text(node, "food"), hold(node))),
+          each(file, "roast oven", ProfileReader::roastOven),
           each(file, "reheat", node -> new Profile.Reheat(
               hold(node),
               node.has("from") ? new Profile.Within(temperature(node, "from"), number(node, "minutes"))
@@ -39,6 +41,11 @@ final class ProfileReader {
 
   private static <T> List<T> each(JsonNode file, String key, Function<JsonNode, T> reader) {
     return file.path(key).valueStream().map(reader).toList();
+  }
+
+  private static Profile.RoastOven roastOven(JsonNode node) {
+    return new Profile.RoastOven(text(node, "mode"),
+        node.has("under") ? read(node, "under", Mass::read) : null, temperature(node, "at"), source(node));
   }
 
   private static HoldTime hold(JsonNode node) {
@@ -71,9 +78,13 @@ final class ProfileReader {
   }
 
   private static Temperature temperature(JsonNode node, String key) {
-    return switch (Temperature.read(text(node, key))) {
-      case Parsed.Good<Temperature>(var temperature) -> temperature;
-      case Parsed.Bad<Temperature> wrong -> throw new IllegalArgumentException(key + ": " + wrong);
+    return read(node, key, Temperature::read);
+  }
+
+  private static <T> T read(JsonNode node, String key, Function<String, Parsed<T>> reader) {
+    return switch (reader.apply(text(node, key))) {
+      case Parsed.Good<T>(var value) -> value;
+      case Parsed.Bad<T> wrong -> throw new IllegalArgumentException(key + ": " + wrong);
     };
   }
 

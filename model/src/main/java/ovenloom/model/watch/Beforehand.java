@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ovenloom.model.life.Cards;
 import ovenloom.model.life.Reach;
+import ovenloom.model.life.RoastOvens;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
@@ -27,11 +28,13 @@ public final class Beforehand {
     }
     Event event = work.event();
     Profile profile = Profile.of(event.rules());
-    Reach reach = new Reach(new Cards(work));
+    Cards cards = new Cards(work);
+    Reach reach = new Reach(cards);
     Ways ways = new Ways(work, reach);
     Gaps gaps = new Gaps(work, reach);
     List<Foregone> rules = List.of(
         new NeverCooked(profile, ways, reach),
+        new NeverRoasted(new RoastOvens(profile, cards), event.kitchen()),
         new NeverCold(profile, ways, reach, gaps),
         new NeverCooled(profile, ways, reach),
         new NeverHot(profile, ways, reach, gaps),

@@ -21,6 +21,7 @@ public record Concern(Rule rule, BatchStep step, int minute, double off, String 
   /** What a limit is for. */
   public enum Rule {
     COOKED,
+    ROASTED,
     REHEATED,
     COOLED,
     LEFT_OUT,

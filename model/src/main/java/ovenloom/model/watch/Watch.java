@@ -23,6 +23,7 @@ public final class Watch {
         rule.check(track).forEach(each -> keepTheWorst(each, all));
       }
     }
+    new Roasted(plan, life.work()).concerns().forEach(each -> keepTheWorst(each, all));
     return all.stream().sorted(Comparator.comparingInt(Concern::minute)).toList();
   }
 

@@ -46,6 +46,9 @@ class OwnRulesTest {
       "hot: [{at: 60 C}]|needs \"source:\"",
       "hott: [{at: 60 C, source: [a, b, c]}]|\"hott\" is not said of safety rules",
       "hot: [{at: 60 C, source: [a, b]}]|a source of 2",
+      "roast oven: [{mode: stil, at: 350 F, source: [a, b, c]}]|Did you mean \"still\"",
+      "roast oven: [{mode: fan, under: 0 lb, at: 325 F, source: [a, b, c]}]|more than nothing",
+      "roast oven: [{mode: fan, at: 325 F}]|needs \"source:\"",
       "cool: [{from: 5 C, to: 60 C, minutes: 60, source: [a, b, c]}]|5 C is not above 60 C",
       "reheat: [{hold: [{at: 70 C, seconds: 5}, {at: 60 C, seconds: 9}], source: [a, b, c]}]|row 2 is not hotter"})
   void a_slip_in_it_is_shown_at_its_place(String rules, String told) {

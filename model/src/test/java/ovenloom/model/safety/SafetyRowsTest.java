@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ovenloom.model.measure.Mass;
 import ovenloom.model.measure.Temperature;
 
 /** Every published number that a rule reads, under the row it has on the page; which section it is from stands there. */
@@ -65,6 +66,18 @@ class SafetyRowsTest {
       double ratio = roast.seconds(f(low).inCelsius()) / roast.seconds(f(low + 10).inCelsius());
       assertThat(Math.log10(ratio)).as(low + " F").isBetween(0.92, 1.08);
     }
+  }
+
+  /** FDA Food Code 2017, 3-401.11(B)(1). */
+  @Test
+  void f06_the_oven_of_a_roast_under_ten_pounds_is_hotter_and_less_so_with_the_fan() {
+    Mass tenPounds = Mass.grams(4535.924);
+
+    assertThat(TRADE.roastOven())
+        .extracting(Profile.RoastOven::mode, Profile.RoastOven::under, Profile.RoastOven::at)
+        .containsExactly(tuple("still", tenPounds, f(350)), tuple("still", null, f(250)),
+            tuple("fan", tenPounds, f(325)), tuple("fan", null, f(250)));
+    assertThat(TRADE.roastOven()).allMatch(each -> each.source().section().equals("3-401.11(B)(1)"));
   }
 
   /** USDA-FSIS Safe Minimum Internal Temperature Chart; F37 is its three minutes of rest. */

@@ -15,13 +15,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import ovenloom.model.audit.Dishes;
 import ovenloom.model.audit.Events;
 import ovenloom.model.audit.Kitchens;
+import ovenloom.model.audit.Ovens;
 import ovenloom.model.audit.Steps;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Keeps;
@@ -253,6 +256,41 @@ class BeforehandTest {
 
     assertThat(found).hasSize(reasons)
         .allSatisfy(each -> assertThat(each.what()).startsWith("Eaten later than on day"));
+  }
+
+  /** FDA Food Code 2017, 3-401.11(B)(1): 350 F under 10 lb, with the fan 325 F; by 5 C, 180 C and 165 C. */
+  @ParameterizedTest
+  @CsvSource({"8 lb, still, 175, 1", "8 lb, still, 180, 0", "8 lb, fan, 160, 1", "8 lb, fan, 165, 0",
+      "10 lb, still, 120, 1", "10 lb, still, 125, 0"})
+  void a_roast_whose_card_allows_no_mark_that_is_hot_enough_is_never_safe(String weight, String mode,
+      int hottest, int reasons) {
+    Need.Stage stage = new Need.Stage(Setting.celsius(hottest), Setting.celsius(100),
+        Setting.celsius(hottest), mode, null);
+    List<Unavoidable> found = foregone(aSupperOf(aDish("lamb").tags("whole roast")
+        .kind(Kind.DENSE_ROAST, Length.mm(120))
+        .ingredient("leg", weight)
+        .step(aStep("roast").takes(3 * HOUR).needs(aBake(stage)).in("dish")))
+        .in(Kitchens.aHomeKitchen().ovens(Ovens.anOven("oven").modes(mode)))
+        .rules("us-service"));
+
+    assertThat(found).hasSize(reasons).allSatisfy(each -> {
+      assertThat(each.what()).startsWith("Roasted at " + hottest + " C at most, " + mode + ", at least ");
+      assertThat(each.source().section()).isEqualTo("3-401.11(B)(1)");
+      assertThat(each.keys()).containsExactly("bake");
+    });
+  }
+
+  /** Of 155 C with the fan are 175 C without, and none of them is enough; 160 C are 180 C. */
+  @ParameterizedTest
+  @CsvSource({"155, 1", "160, 0"})
+  void one_way_to_bake_it_is_enough(int fan, int reasons) {
+    Need.Stage stage = new Need.Stage(Setting.celsius(fan), Setting.celsius(fan), Setting.celsius(fan),
+        Oven.FAN, null);
+
+    assertThat(foregone(aSupperOf(aDish("lamb").tags("whole roast")
+        .kind(Kind.DENSE_ROAST, Length.mm(120))
+        .step(aStep("roast").takes(3 * HOUR).needs(aBake(stage)).in("dish"))).rules("us-service")))
+        .hasSize(reasons);
   }
 
   @Test

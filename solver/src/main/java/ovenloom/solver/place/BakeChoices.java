@@ -9,15 +9,17 @@ import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.life.BakeMinutes;
+import ovenloom.model.life.RoastOvens;
 import ovenloom.model.life.Starts;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Need;
+import ovenloom.model.safety.Profile;
 import ovenloom.solver.timeline.Bake;
 
-/** Every oven, mode and mark in which a run may be baked. */
+/** Every oven, mode and mark in which a run may be baked; of a whole roast those that are hot enough. */
 final class BakeChoices {
 
   /** Minutes by which a stage may be shorter or longer than it is written. */
@@ -27,12 +29,14 @@ final class BakeChoices {
   private final Event event;
   private final BakeMinutes minutes;
   private final Starts starts;
+  private final RoastOvens roasts;
   private final Map<String, Integer> tagBits = new TreeMap<>();
 
   BakeChoices(Event event, BakeMinutes minutes) {
     this.event = event;
     this.minutes = minutes;
     starts = new Starts(minutes.cards());
+    roasts = new RoastOvens(Profile.of(event.rules()), minutes.cards());
   }
 
   /**
@@ -74,9 +78,16 @@ final class BakeChoices {
       }
       written.add(mark);
     }
-    add(choices, start, run, bake, number, mode, written, racks, true);
-    for (List<Setting> marks : inTheirWindows(bake, dial, mode)) {
-      if (!marks.equals(written)) {
+    List<List<Setting>> all = inTheirWindows(bake, dial, mode).stream()
+        .filter(marks -> roasts.allows(run.units().getFirst(), mode, marks))
+        .toList();
+    if (all.isEmpty()) {
+      return;
+    }
+    List<Setting> nearest = all.contains(written) ? written : all.getFirst();
+    add(choices, start, run, bake, number, mode, nearest, racks, true);
+    for (List<Setting> marks : all) {
+      if (!marks.equals(nearest)) {
         add(choices, start, run, bake, number, mode, marks, racks, false);
       }
     }

@@ -4,10 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import ovenloom.model.audit.Break;
+import ovenloom.model.measure.Setting;
 import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Baking;
+import ovenloom.model.plan.Placement;
 import ovenloom.solver.supper.Suppers;
 
 /** What is not safe as predicted is never offered, and the search sees it coming. */
@@ -44,6 +50,28 @@ class SafeSuppersTest {
   @Test
   void two_centimetres_of_it_cool_in_time() throws IOException {
     assertThat(Suppers.planned(stew(20)).breaks()).isEmpty();
+  }
+
+  /** FDA Food Code 2017, 3-401.11(B)(1): in a still oven 350 F for a roast under 10 lb. */
+  @ParameterizedTest
+  @CsvSource({"8 lb, 350", "10 lb, 325"})
+  void a_roast_goes_into_an_oven_that_is_hot_enough_for_its_weight(String weight, int hottest)
+      throws IOException {
+    Found found = Suppers.planned(Suppers.withDishes(folder, """
+          - dish: Pork loin
+            tags: [raw meat, whole roast]
+            kind: dense roast
+            thick: 100 mm
+            ingredients: {pork loin: %s}
+            steps: [{do: roast, takes: 2 h, core: 70 C, bake: {at: 325 F, to: %d F}, in: 9x13 in dish}]
+        """.formatted(weight, hottest)));
+
+    assertThat(found.breaks()).isEmpty();
+    assertThat(found.plan().placements()).extracting(Placement::baking)
+        .filteredOn(Objects::nonNull)
+        .flatExtracting(Baking::stages)
+        .extracting(Baking.StageRun::mark)
+        .containsExactly(Setting.fahrenheit(hottest));
   }
 
   /** USDA-FSIS: no more than two hours between 40 and 140 F. */
