@@ -70,7 +70,7 @@ final class Heat implements Callable<Integer> {
     Track track = Life.of(plan, 1).of(dish, batch);
     return track == null
         ? Harmless.text(
-            dish.name() + " is not followed: it is or was frozen, or something in it, or goes nowhere.\n")
+            dish.name() + " is not followed: it goes nowhere.\n")
         : LifeSheet.of(plan, track, dish, batch, kit.terminal().width(), kit.terminal().colour());
   }
 

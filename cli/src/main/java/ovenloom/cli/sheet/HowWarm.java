@@ -11,12 +11,11 @@ import ovenloom.model.watch.Concern;
 import ovenloom.model.watch.Watch;
 
 /** How warm each dish is predicted to be at the table, and which limits of safety the prediction breaks. */
-record HowWarm(Plan plan, Page page) {
+record HowWarm(Plan plan, Life life, Page page) {
 
   private static final int WIDEST = 32;
 
   void write() {
-    Life life = Life.of(plan, 1);
     List<Served> served = Served.all(plan, life);
     List<Concern> concerns = Watch.over(plan, life);
     int width = Math.min(WIDEST, Math.min(page.width() / 3,

@@ -36,9 +36,7 @@ record NotPredicted(Book book, List<Served> served) {
         .stream()
         .filter(step -> step.dish().name().equals(dish.name()))
         .toList();
-    boolean goesToTheTable = steps.stream().anyMatch(step -> book.work().goesToTheTable(step.index()));
-    return goesToTheTable ? "not predicted: it was frozen, or something in it was."
-        : "goes into " + Words.and(List.copyOf(takers(dish, steps))) + ".";
+    return "goes into " + Words.and(List.copyOf(takers(dish, steps))) + ".";
   }
 
   private Set<String> takers(Dish dish, List<BatchStep> steps) {

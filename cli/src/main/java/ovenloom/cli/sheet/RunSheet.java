@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.model.life.Life;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.Placement;
@@ -23,13 +24,15 @@ public final class RunSheet {
 
   private final Plan plan;
   private final Clock clock;
+  private final Life life;
   private final List<Act> acts;
   private final Page page;
 
   private RunSheet(Plan plan, Page page) {
     this.plan = plan;
     this.clock = new Clock(plan.event().calendar());
-    this.acts = acts(Book.of(plan));
+    this.life = Life.of(plan, 1);
+    this.acts = acts(Book.of(plan), life);
     this.page = page;
   }
 
@@ -44,12 +47,12 @@ public final class RunSheet {
     RunSheet sheet = new RunSheet(plan, new Page(Math.max(NARROWEST, width), colour));
     sheet.title();
     sheet.days();
-    new HowWarm(plan, sheet.page).write();
+    new HowWarm(plan, sheet.life, sheet.page).write();
     new HowGood(plan, sheet.page).write();
     return sheet.page.toString();
   }
 
-  private static List<Act> acts(Book book) {
+  private static List<Act> acts(Book book, Life life) {
     Words words = new Words(book.event().kitchen());
     List<DishAct> dishes = new ArrayList<>();
     for (Armful armful : Armful.of(book)) {
@@ -59,6 +62,7 @@ public final class RunSheet {
       dishes.addAll(new Middle(book, run).acts());
       dishes.addAll(new ProbeActs(book, run).acts());
     }
+    dishes.addAll(new CoolingActs(book, life).acts());
     FoodActs food = new FoodActs(book, words);
     book.work().steps().forEach(step -> dishes.addAll(food.after(step)));
     List<Act> acts = new ArrayList<>(DishAct.told(dishes, new Leaving(book, words)));

@@ -7,10 +7,8 @@ import ovenloom.model.kitchen.Oven;
 import ovenloom.model.life.BakeMinutes;
 import ovenloom.model.life.Leg;
 import ovenloom.model.life.Life;
-import ovenloom.model.life.Starts;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.menu.BatchStep;
-import ovenloom.model.menu.StartState;
 import ovenloom.model.plan.Baking;
 
 /** Every bake is as long as its food needs at its mark and from how cold it goes in, and not much longer. */
@@ -34,27 +32,19 @@ record LongEnough() implements KitchenRule {
     for (Bakes bake : Bakes.of(plan)) {
       Oven oven = Objects.requireNonNull(plan.event().kitchen().oven(bake.oven()));
       for (BatchStep step : bake.steps()) {
-        check(bake, step, needed(plan, bake, step, oven, life, minutes), breaks);
+        check(bake, step, needed(step, bake, oven, life, minutes), breaks);
       }
     }
     return breaks;
   }
 
-  /** As cold as the food truly is; from frozen, which nobody follows, as the tables have it. */
-  private static int needed(
-      Case plan, Bakes bake, BatchStep step, Oven oven, Life life, BakeMinutes minutes) {
+  /** As cold as the food truly is. */
+  private static int needed(BatchStep step, Bakes bake, Oven oven, Life life, BakeMinutes minutes) {
     Baking baking = bake.baking();
     List<Setting> marks = baking.stages().stream().map(Baking.StageRun::mark).toList();
     List<Leg> legs = life.of(step);
-    if (!legs.isEmpty()) {
-      return minutes.needed(step, oven, baking.mode(), marks, legs.getFirst().food().getFirst());
-    }
-    return new Starts(plan.cards()).of(step)
-        .stream()
-        .filter(start -> start.state() == StartState.FROZEN)
-        .mapToInt(start -> minutes.table(step, oven, baking.mode(), marks, start))
-        .findFirst()
-        .orElse(bake.run().when().minutes());
+    return legs.isEmpty() ? bake.run().when().minutes()
+        : minutes.needed(step, oven, baking.mode(), marks, legs.getFirst().food().getFirst());
   }
 
   private void check(Bakes bake, BatchStep step, int needed, List<Break> breaks) {

@@ -42,7 +42,7 @@ record Safe() implements KitchenRule {
   private static Break.Unit unit(Concern.Rule rule) {
     return switch (rule) {
       case COOKED, ROASTED, KEPT_HOT, KEPT_COLD -> Break.Unit.KELVINS;
-      case REHEATED, COOLED, LEFT_OUT -> Break.Unit.MINUTES;
+      case REHEATED, COOLED, LEFT_OUT, THAWED -> Break.Unit.MINUTES;
     };
   }
 }

@@ -15,9 +15,7 @@ import ovenloom.model.safety.Source;
 final class RulesReader {
 
   private static final Keys RULES = Keys.of("safety rules", "name", "cook", "roast oven", "reheat", "cool",
-      "hot", "cold",
-      "days", "out",
-      "time only");
+      "hot", "cold", "thawed", "days", "out", "time only");
   private static final Keys COOK = Keys.of("a limit to cook to", "food", "hold", "source");
   private static final Keys ROAST_OVEN = Keys.of("a limit to roast at", "mode", "under", "at", "source");
   private static final Keys REHEAT = Keys.of("a limit to heat again to", "hold", "from", "minutes", "source");
@@ -51,6 +49,7 @@ final class RulesReader {
         rules.each("roast oven", this::roastOven),
         rules.each("reheat", this::reheat),
         rules.each("cool", this::cool), rules.each("hot", this::limit), rules.each("cold", this::limit),
+        rules.each("thawed", this::limit),
         rules.each("days", this::days), rules.each("out", this::out),
         rules.each("time only", this::timeOnly));
   }

@@ -24,6 +24,7 @@ final class RulesWriter {
         .each("cool", rules.cool(), RulesWriter::cool)
         .each("hot", rules.hot(), RulesWriter::limit)
         .each("cold", rules.cold(), RulesWriter::limit)
+        .each("thawed", rules.thawed(), RulesWriter::limit)
         .each("days", rules.days(), each -> source(each.source()).say("most", String.valueOf(each.most())))
         .each("out", rules.out(), RulesWriter::out)
         .each("time only", rules.timeOnly(), RulesWriter::timeOnly);

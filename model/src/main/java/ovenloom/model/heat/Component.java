@@ -5,12 +5,14 @@ package ovenloom.model.heat;
  * Celsius, from -40 to 150.
  *
  * <p>Source: Choi and Okos 1986, as in ASHRAE Handbook Refrigeration 2006, chapter 9, table 1. The heat capacity of fibre is
- * from memory.
+ * from memory, as is ice (chapter 9, table 2).
  */
 @SuppressWarnings("ImmutableEnumChecker") // a record of three numbers never changes
 enum Component {
   WATER(curve(0.57109, 1.7625e-3, -6.7036e-6), curve(997.18, 3.1439e-3, -3.7574e-3),
       curve(4.1762, -9.0864e-5, 5.4731e-6)),
+  ICE(curve(2.2196, -6.2489e-3, 1.0154e-4), curve(916.89, -0.13071, 0),
+      curve(2.0623, 6.0769e-3, 0)),
   PROTEIN(curve(0.17881, 1.1958e-3, -2.7178e-6), curve(1329.9, -0.5184, 0),
       curve(2.0082, 1.2089e-3, -1.3129e-6)),
   FAT(curve(0.18071, -2.7604e-4, -1.7749e-7), curve(925.59, -0.41757, 0),

@@ -1,13 +1,21 @@
 package ovenloom.model.heat;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What heat has to get through.
  *
  * @param conductivity W/(m K)
  * @param density kg/m3
  * @param heatCapacity J/(kg K)
+ * @param ice the same food below freezing; absent for what has no water that freezes
  */
-public record Material(double conductivity, double density, double heatCapacity) {
+public record Material(double conductivity, double density, double heatCapacity, @Nullable Ice ice) {
+
+  /** What does not freeze. */
+  public Material(double conductivity, double density, double heatCapacity) {
+    this(conductivity, density, heatCapacity, null);
+  }
 
   /** Refuses what is not above nothing. */
   public Material {

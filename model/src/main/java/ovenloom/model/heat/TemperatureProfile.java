@@ -1,6 +1,7 @@
 package ovenloom.model.heat;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * How warm food is, from its middle to its surface, in degrees Celsius; and how that changes in what surrounds it.
@@ -16,24 +17,79 @@ public final class TemperatureProfile {
   private static final double THE_SAME = 0.05;
   private static final double A_DIFFERENCE = 0.01;
 
+  /** J/(kg K): as good as without end. */
+  private static final double WHILE_IT_MELTS = 1e8;
+
   /** Of water, C. */
   private static final double BOILING = 100;
 
   private final Body body;
   private final double[] celsius;
+  private final double[] unmelted;
   private double surface;
 
-  private TemperatureProfile(Body body, double[] celsius, double surface) {
+  /**
+   * By layers, from the middle out.
+   *
+   * @param unmelted what their ice will take up until it has melted, J/kg of food
+   */
+  private TemperatureProfile(Body body, double[] celsius, double[] unmelted, double surface) {
     this.body = body;
     this.celsius = celsius;
+    this.unmelted = unmelted;
     this.surface = surface;
   }
 
-  /** Food that is as warm all through. */
+  /** Food that is as warm all through; frozen, where that is below freezing. */
   public static TemperatureProfile uniform(Body body, double celsius) {
+    return uniform(body, celsius, celsius < Ice.MELTS ? 1 : 0);
+  }
+
+  /** So much of its water that freezes is ice. */
+  private static TemperatureProfile uniform(Body body, double celsius, double frozen) {
+    Ice ice = body.material().ice();
     double[] all = new double[LAYERS];
+    double[] unmelted = new double[LAYERS];
     Arrays.fill(all, celsius);
-    return new TemperatureProfile(body, all, celsius);
+    Arrays.fill(unmelted, ice == null ? 0 : frozen * ice.melting());
+    return new TemperatureProfile(body, all, unmelted, celsius);
+  }
+
+  /** As much of each of these, put together and evened out: none of their heat is lost. */
+  public static TemperatureProfile together(Body body, List<TemperatureProfile> parts) {
+    return ofHeat(body,
+        parts.stream().mapToDouble(part -> part.reshaped(body).heat()).average().orElseThrow());
+  }
+
+  /** So warm all through that it holds so much heat, J/kg: none as water at melting. */
+  private static TemperatureProfile ofHeat(Body body, double heat) {
+    Ice ice = body.material().ice();
+    if (ice == null || heat >= 0) {
+      return uniform(body, Ice.MELTS + heat / body.material().heatCapacity(), 0);
+    }
+    double below = Math.min(0, heat + ice.melting());
+    return uniform(body, Ice.MELTS + below / ice.heatCapacity(), Math.min(1, -heat / ice.melting()));
+  }
+
+  /** Of all layers, J/kg. */
+  private double heat() {
+    double[] capacity = asIceOrWater();
+    double[] all = new double[LAYERS];
+    for (int i = 0; i < LAYERS; i++) {
+      all[i] = (celsius[i] - Ice.MELTS) * capacity[i] - unmelted[i];
+    }
+    return mean(all);
+  }
+
+  /** Whether there is ice in it. */
+  public boolean isFrozen() {
+    return frozen() > 0;
+  }
+
+  /** How much of its water that freezes is ice: 0 to 1. */
+  public double frozen() {
+    Ice ice = body.material().ice();
+    return ice == null ? 0 : mean(unmelted) / ice.melting();
   }
 
   /** Whether it is so warm all through, within a twentieth of a kelvin. */
@@ -53,9 +109,13 @@ public final class TemperatureProfile {
 
   /** All of it stirred together. */
   public double mean() {
+    return mean(celsius);
+  }
+
+  private double mean(double[] layers) {
     double sum = 0;
     for (int i = 0; i < LAYERS; i++) {
-      sum += celsius[i] * body.shape().volume(i);
+      sum += layers[i] * body.shape().volume(i);
     }
     return sum / body.shape().face(LAYERS) / LAYERS;
   }
@@ -66,27 +126,36 @@ public final class TemperatureProfile {
       return this;
     }
     double[] boiling = Arrays.stream(celsius).map(each -> Math.min(each, BOILING)).toArray();
-    return new TemperatureProfile(body, boiling, Math.min(surface, BOILING));
+    return new TemperatureProfile(body, boiling, unmelted, Math.min(surface, BOILING));
   }
 
-  /** The same food, as warm all through: stirred, or cut up and mixed. */
+  /** The same food, stirred. */
+  public TemperatureProfile stirred() {
+    return isFrozen() ? ofHeat(body, heat()) : uniform(body, mean(), 0);
+  }
+
+  /** The same food, made so warm all through. */
   public TemperatureProfile evenedOut(double everywhere) {
     return uniform(body, everywhere);
   }
 
   /** The same food in another shape: cut up, or poured from one vessel into another. */
   public TemperatureProfile reshaped(Body into) {
-    return into.equals(body) ? this : uniform(into, mean());
+    if (into.equals(body)) {
+      return this;
+    }
+    TemperatureProfile even = stirred();
+    return uniform(into, even.middle(), even.frozen());
   }
 
   /** The same food, taken to be thicker or thinner than it was, each part as warm as before. */
   public TemperatureProfile stretched(Body into) {
-    return new TemperatureProfile(into, celsius.clone(), surface);
+    return new TemperatureProfile(into, celsius.clone(), unmelted.clone(), surface);
   }
 
   /** The same food after so many minutes there. */
   public TemperatureProfile after(int minutes, Surroundings there) {
-    TemperatureProfile then = new TemperatureProfile(body, celsius.clone(), surface);
+    TemperatureProfile then = new TemperatureProfile(body, celsius.clone(), unmelted.clone(), surface);
     for (int step = 0; step < minutes * STEPS_A_MINUTE; step++) {
       then.step(there);
     }
@@ -96,22 +165,22 @@ public final class TemperatureProfile {
   /** Solves for all layers at once, from the middle out and back. */
   private void step(Surroundings there) {
     double thickness = body.half() / LAYERS;
-    double pass = body.material().conductivity() / thickness;
-    double keep = body.material().density() * body.material().heatCapacity() * thickness / SECONDS_A_STEP;
     double air = there.air().inCelsius();
     double taken = there.wetness() * there.coefficient() * Vapour.heat(surface, air);
     double steeper = there.wetness() * there.coefficient()
         * (Vapour.heat(surface + A_DIFFERENCE, air) - Vapour.heat(surface, air)) / A_DIFFERENCE;
     double outside = there.coefficient() + steeper;
     double towards = (there.coefficient() * air - taken + steeper * surface) / outside;
-    double through = 1 / (1 / outside + thickness / (2 * body.material().conductivity()));
+    double through = 1 / (1 / outside + thickness / (2 * conductivity(LAYERS - 1)));
 
     Shape shape = body.shape();
+    double[] capacity = heatCapacity();
     double[] factor = new double[LAYERS];
     double inner = 0;
     for (int i = 0; i < LAYERS; i++) {
-      double outer = shape.face(i + 1) * (i == LAYERS - 1 ? through : pass);
-      double store = keep * shape.volume(i) / shape.sides();
+      double outer = shape.face(i + 1) * (i == LAYERS - 1 ? through : between(i) / thickness);
+      double store = body.material().density() * capacity[i] * thickness / SECONDS_A_STEP
+          * shape.volume(i) / shape.sides();
       double diagonal = store + inner + outer - (i == 0 ? 0 : inner * factor[i - 1]);
       double right = store * celsius[i] + inner * (i == 0 ? 0 : celsius[i - 1])
           + (i == LAYERS - 1 ? outer * towards : 0);
@@ -122,6 +191,54 @@ public final class TemperatureProfile {
     for (int i = LAYERS - 2; i >= 0; i--) {
       celsius[i] += factor[i] * celsius[i + 1];
     }
+    meltAndFreeze(capacity);
     surface = towards + (celsius[LAYERS - 1] - towards) * through / outside;
+  }
+
+  private double conductivity(int layer) {
+    Ice ice = body.material().ice();
+    double thawed = body.material().conductivity();
+    return ice == null ? thawed
+        : thawed + (ice.conductivity() - thawed) * unmelted[layer] / ice.melting();
+  }
+
+  /** Of a layer and the next one out, half of the way in each. */
+  private double between(int layer) {
+    double one = conductivity(layer);
+    double next = conductivity(layer + 1);
+    return one == next ? one : 2 * one * next / (one + next);
+  }
+
+  /** By layers; while one melts or freezes, no heat changes its temperature. */
+  private double[] heatCapacity() {
+    double[] all = asIceOrWater();
+    Ice ice = body.material().ice();
+    for (int i = 0; ice != null && i < LAYERS; i++) {
+      boolean isBetween = unmelted[i] > 0 && unmelted[i] < ice.melting();
+      all[i] = isBetween ? WHILE_IT_MELTS : all[i];
+    }
+    return all;
+  }
+
+  private double[] asIceOrWater() {
+    double[] all = new double[LAYERS];
+    Ice ice = body.material().ice();
+    for (int i = 0; i < LAYERS; i++) {
+      all[i] = ice != null && unmelted[i] > 0 ? ice.heatCapacity() : body.material().heatCapacity();
+    }
+    return all;
+  }
+
+  /** Heat above melting goes into what ice there is, and what is missing below comes out of what water there is. */
+  private void meltAndFreeze(double[] capacity) {
+    Ice ice = body.material().ice();
+    for (int i = 0; ice != null && i < LAYERS; i++) {
+      double above = (celsius[i] - Ice.MELTS) * capacity[i];
+      double left = Math.clamp(unmelted[i] - above, 0, ice.melting());
+      double rest = above - (unmelted[i] - left);
+      celsius[i] = left == unmelted[i] ? celsius[i]
+          : Ice.MELTS + rest / (rest > 0 ? body.material().heatCapacity() : ice.heatCapacity());
+      unmelted[i] = left;
+    }
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import ovenloom.model.heat.Ice;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Oven;
@@ -29,8 +30,8 @@ public final class BakeMinutes {
   /** However warm food goes in, it takes so much of its written minutes to brown, percent. Common practice. */
   private static final int PERCENT_TO_BROWN = 85;
 
-  /** From frozen, at least so much longer than from thawed, percent. USDA, of turkey; row F34 of the facts. */
-  private static final int PERCENT_FROZEN = 150;
+  /** From frozen, at least so much longer than from thawed; in part, if a part is ice. USDA, of turkey; row F34 of the facts. */
+  private static final double LONGER_FROZEN = 0.5;
 
   private static final int ALL = 100;
   private static final int PERCENT_A_POINT = 5;
@@ -61,7 +62,7 @@ public final class BakeMinutes {
       return step.minutes();
     }
     int needed = minutes(step, fit, oven, mode, marks, start.stretched(fit.body()));
-    return needed == NEVER ? NEVER : Math.max(needed, least(step, fit, oven, mode, marks));
+    return needed == NEVER ? NEVER : Math.max(needed, least(step, fit, oven, mode, marks, start.frozen()));
   }
 
   /** The same for food that is as cold all through, C, rounded down to a whole degree; worked out once for each. */
@@ -71,7 +72,8 @@ public final class BakeMinutes {
       return step.minutes();
     }
     int needed = minutes(step, fit, oven, mode, marks, wholeDegrees(celsius));
-    return needed == NEVER ? NEVER : Math.max(needed, least(step, fit, oven, mode, marks));
+    double frozen = wholeDegrees(celsius) < Ice.MELTS ? 1 : 0;
+    return needed == NEVER ? NEVER : Math.max(needed, least(step, fit, oven, mode, marks, frozen));
   }
 
   private int minutes(BatchStep step, Cards.Fit fit, Oven oven, String mode, List<Setting> marks,
@@ -81,8 +83,13 @@ public final class BakeMinutes {
         asked -> minutes(step, fit, oven, mode, marks, TemperatureProfile.uniform(fit.body(), celsius)));
   }
 
-  /** So many it takes however warm it goes in: its stages, and to brown. */
-  private int least(BatchStep step, Cards.Fit fit, Oven oven, String mode, List<Setting> marks) {
+  /** So many it takes however warm it goes in: its stages, and to brown; and from frozen, if its card means thawed. */
+  private int least(
+      BatchStep step, Cards.Fit fit, Oven oven, String mode, List<Setting> marks, double frozen) {
+    if (frozen > 0 && cards.start(step) >= Ice.MELTS) {
+      int thawed = needed(step, oven, mode, marks, Math.max(0, cards.celsius(StartState.CHILLED)));
+      return thawed == NEVER ? 0 : (int) Math.ceil(thawed * (1 + frozen * LONGER_FROZEN));
+    }
     int meant = minutes(step, fit, oven, mode, marks, wholeDegrees(cards.start(step)));
     int stages = 1;
     for (Need.Stage stage : bake(step).stages()) {
@@ -105,13 +112,6 @@ public final class BakeMinutes {
   /** What it costs to bake longer than needed: a point for each 5 %. */
   public static int points(int booked, int needed) {
     return needed == NEVER ? 0 : ALL * Math.max(0, booked - needed) / needed / PERCENT_A_POINT;
-  }
-
-  /** The same for food in the coldest condition that a start state admits. */
-  public int table(BatchStep step, Oven oven, String mode, List<Setting> marks, Starts.Start start) {
-    int needed = needed(step, oven, mode, marks, start.celsius());
-    boolean thawsFirst = start.state() == StartState.FROZEN && cards.start(step) > start.celsius();
-    return thawsFirst && needed != NEVER ? (needed * PERCENT_FROZEN + ALL - 1) / ALL : needed;
   }
 
   /** By these cards it counts. */

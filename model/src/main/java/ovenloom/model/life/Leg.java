@@ -2,6 +2,7 @@ package ovenloom.model.life;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Ice;
 import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Stretch;
@@ -19,6 +20,9 @@ import ovenloom.model.menu.BatchStep;
 public record Leg(BatchStep step, String where, @Nullable Store store, boolean waits, Stretch when,
     List<TemperatureProfile> food) {
 
+  /** Where it is while its dish is served. */
+  public static final String AT_THE_TABLE = "table";
+
   public Leg {
     food = List.copyOf(food);
   }
@@ -30,15 +34,6 @@ public record Leg(BatchStep step, String where, @Nullable Store store, boolean w
         food.subList(0, to - when.from() + 1));
   }
 
-  /** The first minute in which its mean is below a temperature, C; one after its end if none is. */
-  int freezesAt(double celsius) {
-    int minute = when.from();
-    while (minute <= when.to() && at(minute).mean() >= celsius) {
-      minute++;
-    }
-    return minute;
-  }
-
   /** The food at a minute; at the nearest the leg has for one that is outside. */
   public TemperatureProfile at(int minute) {
     return food.get(Math.clamp(minute - when.from(), 0, food.size() - 1));
@@ -47,6 +42,11 @@ public record Leg(BatchStep step, String where, @Nullable Store store, boolean w
   /** The coldest of it at a minute, C. */
   public double coldest(int minute) {
     return Math.min(at(minute).middle(), at(minute).surface());
+  }
+
+  /** Whether it is frozen inside and not any more outside, at a minute. */
+  public boolean isThawing(int minute) {
+    return at(minute).isFrozen() && at(minute).surface() > Ice.MELTS;
   }
 
   /** The warmest of it at a minute, C. */

@@ -3,10 +3,8 @@ package ovenloom.model.life;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
@@ -20,7 +18,6 @@ import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Need;
-import ovenloom.model.menu.StartState;
 import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.Placement;
@@ -30,16 +27,12 @@ import ovenloom.model.plan.Stay;
 /**
  * How warm all food of a plan is, minute by minute, from its first step to the end of its service.
  *
- * <p>What goes into a step together is taken to be as much of each, and to even out. Frozen food is not followed: ice has no
- * law here. A prediction is no thermometer; local codes and licensed practice come first.
+ * <p>What goes into a step together is taken to be as much of each, and to even out. A prediction is no thermometer; local codes and licensed practice come first.
  */
 public final class Life {
 
   /** Dishes that split and join again and again could go more ways than anyone can count. */
   private static final int MOST_WAYS = 24;
-
-  /** Of water with something in it, C. */
-  private static final double FREEZING = -1;
 
   private final Plan plan;
   private final Work work;
@@ -47,7 +40,6 @@ public final class Life {
   private final Cards cards;
   private final Places places;
   private final List<List<Leg>> legs = new ArrayList<>();
-  private final Set<Integer> frozen = new HashSet<>();
 
   private Life(Plan plan, Cards cards, double draught) {
     this.plan = plan;
@@ -82,7 +74,7 @@ public final class Life {
     return work;
   }
 
-  /** A step and the wait after it; none for a chore, and for what is or was frozen. */
+  /** A step and the wait after it; none for a chore. */
   public List<Leg> of(BatchStep step) {
     return legs.get(step.index());
   }
@@ -104,14 +96,14 @@ public final class Life {
     return step.dish().name().equals(dish.name()) && step.batches().holds(batch);
   }
 
-  /** The ways that food goes to the table, or until it freezes: of each step those that begin first, and not more than a few. */
+  /** The ways that food goes to the table: of each step those that begin first, and not more than a few. */
   public List<Track> tracks() {
     Map<Integer, List<List<BatchStep>>> ways = new HashMap<>();
     List<Track> tracks = new ArrayList<>();
     for (BatchStep step : work.steps()) {
       List<List<BatchStep>> to = of(step).isEmpty() ? List.of() : waysTo(step, ways);
       ways.put(step.index(), to);
-      if (work.goesToTheTable(step.index()) || frozen.contains(step.index())) {
+      if (work.goesToTheTable(step.index())) {
         to.forEach(way -> tracks.add(track(way)));
       }
     }
@@ -142,21 +134,7 @@ public final class Life {
     return new Track(legs);
   }
 
-  /** A step and its wait, as far as no ice comes into it. */
   private List<Leg> legs(BatchStep step) {
-    List<Leg> all = new ArrayList<>();
-    for (Leg leg : unfrozen(step)) {
-      int ice = leg.freezesAt(FREEZING);
-      all.add(ice > leg.when().to() ? leg : leg.until(ice));
-      if (ice <= leg.when().to()) {
-        frozen.add(step.index());
-        return all;
-      }
-    }
-    return all;
-  }
-
-  private List<Leg> unfrozen(BatchStep step) {
     Placement run = run(step);
     TemperatureProfile food = run == null || !step.dish().food() ? null : start(step, run.when().from());
     if (run == null || food == null) {
@@ -188,7 +166,7 @@ public final class Life {
   }
 
   private Places.Placed table(int minutes) {
-    return new Places.Placed("table", places.counter(minutes).spell());
+    return new Places.Placed(Leg.AT_THE_TABLE, places.counter(minutes).spell());
   }
 
   private static int add(
@@ -203,7 +181,7 @@ public final class Life {
     return when.to();
   }
 
-  /** The food a step begins with; null if it, or something in it, is or was frozen. */
+  /** The food a step begins with; null if something that goes into it is not followed. */
   private @Nullable TemperatureProfile start(BatchStep step, int minute) {
     Body body = substance.body(step);
     List<TemperatureProfile> comes = new ArrayList<>();
@@ -211,7 +189,7 @@ public final class Life {
       BatchStep before = work.steps().get(link.from());
       if (link.carriesFood() && before.dish().food()) {
         List<Leg> was = of(before);
-        if (was.isEmpty() || frozen.contains(before.index())) {
+        if (was.isEmpty()) {
           return null;
         }
         comes.add(at(was, minute));
@@ -220,11 +198,8 @@ public final class Life {
     if (comes.size() == 1) {
       return comes.getFirst().reshaped(body);
     }
-    if (step.step().starts() == StartState.FROZEN) {
-      return null;
-    }
-    return TemperatureProfile.uniform(body,
-        comes.stream().mapToDouble(TemperatureProfile::mean).average().orElse(cards.fresh(step)));
+    return comes.isEmpty() ? TemperatureProfile.uniform(body, cards.fresh(step))
+        : TemperatureProfile.together(body, comes);
   }
 
   private static TemperatureProfile at(List<Leg> legs, int minute) {

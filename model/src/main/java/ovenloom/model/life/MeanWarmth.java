@@ -99,7 +99,7 @@ public final class MeanWarmth {
     return store != null && store.kind() == Store.Kind.FREEZER;
   }
 
-  /** Whether the food of a step is, was or may be frozen, so that no law here tells how warm it is. */
+  /** Whether the food of a step is, was or may be frozen, whose ice its mean does not tell. */
   boolean wasFrozen(int step) {
     return frozen[step];
   }

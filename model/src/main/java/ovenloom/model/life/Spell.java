@@ -41,7 +41,7 @@ sealed interface Spell {
       case Around around -> aMinute(food, around.there().apply(minute));
       case Stirred stirred -> {
         TemperatureProfile then = aMinute(food, stirred.there());
-        yield (minute + 1) % Stirred.EVERY == 0 ? then.evenedOut(then.mean()) : then;
+        yield (minute + 1) % Stirred.EVERY == 0 ? then.stirred() : then;
       }
       case WarmedTo warmed -> {
         double left = warmed.minutes() - minute;

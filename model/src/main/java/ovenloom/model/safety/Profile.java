@@ -20,6 +20,7 @@ import ovenloom.model.measure.Temperature;
  * @param cool what was cooked
  * @param hot at least, while it is held
  * @param cold at most, while it is held
+ * @param thawed outside, while it is frozen inside
  * @param days that it may be kept
  * @param out of temperature, in all
  * @param timeOnly standing out by the clock, with no other control
@@ -32,6 +33,7 @@ public record Profile(
     List<CoolDown> cool,
     List<Limit> hot,
     List<Limit> cold,
+    List<Limit> thawed,
     List<Days> days,
     List<OutOfTemperature> out,
     List<TimeOnly> timeOnly) {
@@ -124,6 +126,7 @@ public record Profile(
     cool = List.copyOf(cool);
     hot = List.copyOf(hot);
     cold = List.copyOf(cold);
+    thawed = List.copyOf(thawed);
     days = List.copyOf(days);
     out = List.copyOf(out);
     timeOnly = List.copyOf(timeOnly);
@@ -157,6 +160,7 @@ public record Profile(
         together(all, Profile::cool).stream().filter(each -> !each.source().isPractice()).toList(),
         together(all, Profile::hot),
         together(all, Profile::cold),
+        together(all, Profile::thawed),
         together(all, Profile::days),
         together(all, Profile::out),
         together(all, Profile::timeOnly));

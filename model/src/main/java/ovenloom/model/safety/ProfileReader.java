@@ -31,6 +31,7 @@ final class ProfileReader {
               temperature(node, "from"), temperature(node, "to"), number(node, "minutes"), source(node))),
           each(file, "hot", ProfileReader::limit),
           each(file, "cold", ProfileReader::limit),
+          each(file, "thawed", ProfileReader::limit),
           each(file, "days", node -> new Profile.Days(number(node, "most"), source(node))),
           each(file, "out", ProfileReader::outOfTemperature),
           each(file, "time only", ProfileReader::timeOnly));

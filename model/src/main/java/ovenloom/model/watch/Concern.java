@@ -26,7 +26,8 @@ public record Concern(Rule rule, BatchStep step, int minute, double off, String 
     COOLED,
     LEFT_OUT,
     KEPT_HOT,
-    KEPT_COLD
+    KEPT_COLD,
+    THAWED
   }
 
   /** Whether both say the same of a dish, of other batches or ways of it. */

@@ -37,6 +37,7 @@ record HeatedAgain(Profile profile) implements SafetyRule {
 
   private static boolean isCooled(Track track, Leg first, Leg last) {
     return IntStream.rangeClosed(first.when().to(), last.when().from())
+        .filter(minute -> !Spans.cooks(track.at(minute)))
         .anyMatch(minute -> isInTheCold(track.at(minute)) || track.food(minute).mean() < COOLED);
   }
 

@@ -15,8 +15,7 @@ import ovenloom.model.plan.Plan;
 import ovenloom.model.safety.Profile;
 
 /**
- * The oven in which a whole roast is first baked is hot enough for its weight, in each stage. No prediction is needed for it, so that it
- * holds for frozen food too.
+ * The oven in which a whole roast is first baked is hot enough for its weight, in each stage.
  */
 record Roasted(Plan plan, Work work) {
 

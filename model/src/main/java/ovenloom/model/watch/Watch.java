@@ -27,6 +27,16 @@ public final class Watch {
     return all.stream().sorted(Comparator.comparingInt(Concern::minute)).toList();
   }
 
+  /** By when cooked food must have cooled, in the order of time. */
+  public static List<Deadline> cooling(Event event, Life life) {
+    Cooling cooling = new Cooling(Profile.of(event.rules()));
+    return life.tracks()
+        .stream()
+        .flatMap(track -> cooling.deadlines(track).stream())
+        .sorted(Comparator.comparingInt(Deadline::by))
+        .toList();
+  }
+
   private static void keepTheWorst(Concern concern, List<Concern> all) {
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).isLike(concern)) {
@@ -46,6 +56,7 @@ public final class Watch {
         new LeftOut(profile, event.kitchen()),
         new TimeOnly(profile),
         new KeptHot(profile),
-        new KeptCold(profile));
+        new KeptCold(profile),
+        new Thawing(profile));
   }
 }

@@ -18,7 +18,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import ovenloom.model.audit.Dishes;
 import ovenloom.model.audit.Kitchens;
 import ovenloom.model.audit.Plans;
+import ovenloom.model.heat.Ice;
 import ovenloom.model.heat.Kind;
+import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.BurnerSize;
@@ -232,12 +234,38 @@ class LifeTest {
   }
 
   @Test
-  void frozen_food_is_not_followed() {
-    Event supper = aSupperOf(aDish("bird").step(aStep("thaw").starts(StartState.FROZEN).in("dish")))
+  void a_frozen_leg_is_still_frozen_inside_after_a_day_in_the_fridge_and_not_after_three() {
+    assertThat(thawed(24 * 60).isFrozen()).isTrue();
+    assertThat(thawed(24 * 60).middle()).isCloseTo(Ice.MELTS, within(0.1));
+    assertThat(thawed(3 * 24 * 60).isFrozen()).isFalse();
+  }
+
+  private static TemperatureProfile thawed(int minutes) {
+    Event supper = aSupperOf(aDish("leg").kind(Kind.DENSE_ROAST, Length.mm(120))
+        .step(aStep("thaw").takes(minutes).starts(StartState.FROZEN).shelf("fridge").in("dish")))
         .in(KITCHEN)
         .event();
-    Life life = Life.of(aPlanFor(supper).with(aRun("bird", "thaw", "9:00", 10)).plan(), 1);
+    Life life = Life.of(
+        aPlanFor(supper).with(aRun("leg", "thaw", at("19:00") - minutes, minutes).shelves("fridge", "top"))
+            .plan(),
+        1);
+    return legs(life, supper.dish("leg")).getFirst().food().getLast();
+  }
 
-    assertThat(legs(life, supper.dish("bird"))).isEmpty();
+  @Test
+  void what_is_put_in_the_freezer_freezes_and_goes_on_from_there() {
+    Event supper = aSupperOf(aDish("leg").kind(Kind.DENSE_ROAST, Length.mm(40))
+        .step(aStep("trim").takes(10).in("dish").keepsIn("freezer", 9_999)))
+        .in(Kitchens.aHomeKitchen().freezer("freezer", Kitchens.aShelf("top")))
+        .event();
+    Plans plan = aPlanFor(supper).with(aRun("leg", "trim", "8:00", 10))
+        .with(aStay("leg", "trim", "8:10").shelf("18:00", "freezer", "top").counter("19:00"));
+
+    Life life = Life.of(plan.plan(), 1);
+
+    Track track = Objects.requireNonNull(life.of(supper.dish("leg"), 1));
+    assertThat(track.food(at("18:00")).middle()).isLessThan(-10);
+    assertThat(track.food(at("19:00")).isFrozen()).isTrue();
+    assertThat(track.warmest(at("19:00"), at("19:00"))[0]).isGreaterThan(Ice.MELTS);
   }
 }

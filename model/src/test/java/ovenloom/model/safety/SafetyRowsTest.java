@@ -128,6 +128,12 @@ class SafetyRowsTest {
     assertThat(UK.hot()).extracting(Profile.Limit::temperature).containsExactly(Temperature.celsius(63));
   }
 
+  /** FDA Food Code 2017, 3-501.13: in a fridge at 41 F. */
+  @Test
+  void f23_the_trade_thaws_at_41_f() {
+    assertThat(TRADE.thawed()).extracting(Profile.Limit::temperature).containsExactly(f(41));
+  }
+
   /** FDA Food Code 2017, 3-501.17; Cold Food Storage Chart. */
   @Test
   void f19_f29_cooked_food_is_kept_for_seven_days_or_four() {

@@ -18,6 +18,8 @@ import ovenloom.model.audit.Dishes;
 import ovenloom.model.audit.Events;
 import ovenloom.model.audit.Kitchens;
 import ovenloom.model.audit.Plans;
+import ovenloom.model.audit.Runs;
+import ovenloom.model.audit.Steps;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.Air;
 import ovenloom.model.kitchen.Availability;
@@ -107,6 +109,22 @@ class WatchTest {
         .with(aStay("soup", "simmer", "10:30").shelf("19:00", "larder", "only"));
 
     assertThat(concerns(plan).contains(Rule.KEPT_COLD)).isEqualTo(tooWarm);
+  }
+
+  /** FDA Food Code 2017, 3-501.13: in the cold, or as part of cooking; nothing thaws on the counter. */
+  @ParameterizedTest
+  @CsvSource({"420, '', true", "15, '', false", "420, fridge, false"})
+  void frozen_meat_thaws_in_the_cold(int minutes, String place, boolean warm) {
+    Steps thaw = aStep("thaw").takes(minutes).starts(StartState.FROZEN).in("dish");
+    Events supper = aSupperOf(aDish("leg").tags("raw meat")
+        .kind(Kind.DENSE_ROAST, Length.mm(40))
+        .step(place.isEmpty() ? thaw : thaw.shelf(place)))
+        .in(Kitchens.aHomeKitchen())
+        .rules("us-service");
+    Runs run = aRun("leg", "thaw", "12:00", minutes);
+    Plans plan = aPlanFor(supper).with(place.isEmpty() ? run : run.shelves(place, "top"));
+
+    assertThat(concerns(plan).contains(Rule.THAWED)).isEqualTo(warm);
   }
 
   /** FDA Food Code 2017, 3-401.11(A)(3): poultry to 165 F, which is 73.9 C. */

@@ -17,7 +17,7 @@ public class Turn {
   /** Two weeks. */
   public static final int MOST_MINUTES_EARLIER = 14 * 24 * 60;
 
-  /** What takes the food of a step that nothing follows. */
+  /** What takes the food of a step that no other takes. */
   public static final int THE_TABLE = -1;
 
   private int step;

@@ -98,7 +98,7 @@ final class BakeChoices {
       List<Setting> marks, List<Integer> racks, boolean asWritten) {
     Oven oven = event.kitchen().ovens().get(number);
     BatchStep first = run.units().getFirst();
-    int needed = minutes.table(first, oven, mode, marks, start);
+    int needed = minutes.needed(first, oven, mode, marks, start.celsius());
     if (needed != BakeMinutes.NEVER) {
       NeededFrom from = new NeededFrom(minutes, first, oven, mode, marks);
       choices.add(choice(run, bake, number, mode, marks, racks, asWritten, start, needed, from));

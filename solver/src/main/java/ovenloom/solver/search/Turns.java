@@ -33,8 +33,13 @@ final class Turns {
   }
 
   private int taker(int step) {
-    List<BatchLink> takers = runs.work().outOf(step);
-    return takers.isEmpty() ? Turn.THE_TABLE : takers.getFirst().to();
+    return runs.work()
+        .outOf(step)
+        .stream()
+        .filter(BatchLink::carriesFood)
+        .map(BatchLink::to)
+        .findFirst()
+        .orElse(Turn.THE_TABLE);
   }
 
   private int mostTogether(BatchStep unit) {

@@ -23,7 +23,7 @@ final class Bending {
   }
 
   int minutes(BatchStep bake, Oven oven, String mode, List<Setting> marks) {
-    return minutes.table(bake, oven, mode, marks, start(bake));
+    return minutes.needed(bake, oven, mode, marks, start(bake).celsius());
   }
 
   Starts.Start start(BatchStep bake) {

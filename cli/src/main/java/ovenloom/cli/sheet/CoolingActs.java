@@ -1,0 +1,64 @@
+package ovenloom.cli.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import ovenloom.cli.sheet.Act.Turn;
+import ovenloom.model.life.Life;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.watch.Deadline;
+import ovenloom.model.watch.Watch;
+
+/** Where cooked food must cool in time: a thermometer when the time is over, or while someone is still there to read it. */
+record CoolingActs(Book book, Life life) {
+
+  /** A moment at which steps of one dish are probed. */
+  private record Look(int at, List<BatchStep> steps) {}
+
+  List<DishAct> acts() {
+    List<DishAct> acts = new ArrayList<>();
+    looks().forEach((look, deadlines) -> {
+      CoolingWords words = new CoolingWords(book.event(), look.at(), deadlines);
+      Turn turn = words.reading().isEmpty() ? Turn.BY_ITSELF : Turn.PROBE;
+      look.steps()
+          .forEach(step -> acts.add(new DishAct(look.at(), turn, List.of(), step, step.batches(), words.all(),
+              Places.NONE)));
+    });
+    return acts;
+  }
+
+  private Map<Look, List<Deadline>> looks() {
+    Map<Look, List<Deadline>> looks = new LinkedHashMap<>();
+    List<Deadline> open = new ArrayList<>(Watch.cooling(book.event(), life));
+    while (!open.isEmpty()) {
+      Deadline first = open.getFirst();
+      int at = at(first);
+      List<Deadline> same = open.stream().filter(other -> isReadWith(first, at, other)).toList();
+      open.removeIf(other -> isReadWith(first, at, other));
+      List<BatchStep> steps = same.stream().map(each -> each.step(at)).distinct().toList();
+      looks.computeIfAbsent(new Look(at, steps), none -> new ArrayList<>()).addAll(same);
+    }
+    return looks;
+  }
+
+  /** Batches of a dish are probed together where the later ones are predicted to be there by then too. */
+  private boolean isReadWith(Deadline first, int at, Deadline other) {
+    boolean isThere = other.from() <= at && other.warmest(at) <= other.limit().to().inCelsius();
+    return other.limit().equals(first.limit())
+        && other.step(at).dish().name().equals(first.step(at).dish().name())
+        && (isThere || at(other) == at);
+  }
+
+  /** The last minute with a cook there, from the end of the heat on; where there is none, the end of the heat. */
+  private int at(Deadline deadline) {
+    return book.event()
+        .cooks()
+        .stream()
+        .flatMap(cook -> cook.hours().stream())
+        .filter(hours -> hours.from() <= deadline.by() && deadline.span().from() <= hours.to())
+        .mapToInt(hours -> Math.min(hours.to(), deadline.by()))
+        .max()
+        .orElse(deadline.span().from());
+  }
+}
