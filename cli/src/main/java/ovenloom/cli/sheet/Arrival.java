@@ -103,7 +103,7 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
   }
 
   private String care(Need.Bake bake, String oven) {
-    String done = timing().done("out") + inside(oven);
+    String done = timing().out(Unloading.of(book, run())) + inside(oven);
     String which = hasOtherBakes() ? name() + ": " + done : Words.capital(done);
     return which + "." + timing().handsOn() + doorShut(bake);
   }

@@ -8,7 +8,6 @@ import ovenloom.model.heat.Kind;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
-import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.safety.CookTo;
@@ -28,11 +27,12 @@ record ProbeActs(Book book, Placement run) {
       return List.of();
     }
     HandsOn out = unloading();
+    int at = Unloading.of(book, run);
     List<String> cooks = out == null ? List.of() : out.cooks();
     long celsius = Math.round(core.inCelsius());
-    List<DishAct> acts = new ArrayList<>(List.of(act(at(out), cooks, step, probe(step, celsius))));
+    List<DishAct> acts = new ArrayList<>(List.of(act(at, cooks, step, probe(step, celsius))));
     int look = new Timing(new Clock(book.event().calendar()), step, run).look();
-    if (step.step().bake() != null && look + SOON <= at(out)) {
+    if (step.step().bake() != null && look + SOON <= at) {
       acts.add(act(look, List.of(), step, "Look: at " + celsius + " C inside it is done."));
     }
     return acts;
@@ -61,11 +61,6 @@ record ProbeActs(Book book, Placement run) {
         .filter(hands -> hands.act() == HandsOn.Act.UNLOAD)
         .findFirst()
         .orElse(null);
-  }
-
-  private int at(@Nullable HandsOn out) {
-    Baking baking = run.baking();
-    return out == null || baking == null ? run.when().to() : new Unloading(book, baking.oven(), out).at();
   }
 
   /** As the card says; of raw food no less than it must be cooked to, but for a whole roast, which may be cooler for longer. */

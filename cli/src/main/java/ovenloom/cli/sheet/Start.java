@@ -12,6 +12,9 @@ import ovenloom.model.plan.HandsOn;
 /** The first minute of a run: its food is fetched, and the work begins. */
 final class Start {
 
+  /** Words by which a step that brings food home begins. */
+  private static final Set<String> BRINGS = Set.of("buy", "fetch", "collect");
+
   private final Book book;
   private final Words words;
   private final Armful armful;
@@ -78,10 +81,11 @@ final class Start {
     sentences.add(fetching.sentence(food, foods, leaving.sentence(food.leg().spot())));
   }
 
-  /** What a file says is cold when its first step begins has been somewhere cold. */
+  /** What a file says is cold when its first step begins has been somewhere cold; in a shop, if that step brings it. */
   private String outOfTheCold() {
     StartState starts = step.step().starts();
-    if (starts == null || !book.feeding(step).isEmpty()) {
+    boolean brings = BRINGS.contains(step.step().name().split(" ", 2)[0]);
+    if (starts == null || brings || !book.feeding(step).isEmpty()) {
       return "";
     }
     return switch (starts) {

@@ -9,12 +9,9 @@ import ovenloom.model.plan.Placement;
 record Timing(Clock clock, BatchStep step, Placement run) {
 
   /** {@code look from 18:50, out by 18:55}; {@code out at 18:55}. */
-  String done(String word) {
+  String out(int at) {
     int look = look();
-    if (look == run.when().to()) {
-      return word + " at " + at(look);
-    }
-    return "look from " + at(look) + ", " + word + " by " + at(run.when().to());
+    return look >= at ? "out at " + at(at) : "look from " + at(look) + ", out by " + at(at);
   }
 
   /** {@code 25 min, until 18:25} under someone's hands; else {@code until 18:25, look from 18:20},

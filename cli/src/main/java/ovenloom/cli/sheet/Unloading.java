@@ -1,10 +1,23 @@
 package ovenloom.cli.sheet;
 
+import java.util.Objects;
+import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 
 /** Taking food out of an oven, in the last minutes it is in there. */
 record Unloading(Book book, String oven, HandsOn hands) {
+
+  /** The minute at which the food of a run is taken out, as the sheet tells it; its end where it is in no oven, or stays in it. */
+  static int of(Book book, Placement run) {
+    Baking baking = run.baking();
+    return run.hands()
+        .stream()
+        .filter(hands -> hands.act() == HandsOn.Act.UNLOAD && baking != null)
+        .mapToInt(hands -> new Unloading(book, Objects.requireNonNull(baking).oven(), hands).at())
+        .findFirst()
+        .orElse(run.when().to());
+  }
 
   /** Whether it takes a while. */
   boolean isLong() {

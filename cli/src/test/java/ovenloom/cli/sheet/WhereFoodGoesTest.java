@@ -152,6 +152,17 @@ class WhereFoodGoesTest {
   }
 
   @Test
+  void what_comes_out_as_something_else_goes_in_is_told_to_come_out_then() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + CAKE + """
+          - dish: Tart
+            steps: [{do: bake, takes: 30 min, bake: {at: 200 C}, in: tray}]
+        """).run("Cake/bake", at("18:00")).run("Tart/bake", at("18:29"), run -> run.racks(1)).plan());
+
+    assertThat(lines).anyMatch(line -> line.startsWith("18:00 | Cake") && line.contains("Out at 18:29."))
+        .anyMatch(line -> line.startsWith("18:29 | Cake | Out of the oven."));
+  }
+
+  @Test
   void trays_put_in_by_the_same_hands_in_the_same_minute_are_one_line() {
     var lines = lines(HandPlan.forProblem(KITCHEN + HOST + TWO_TRAYS)
         .run("Rolls/bake", at("18:40"), run -> run.racks(1))
@@ -293,6 +304,17 @@ class WhereFoodGoesTest {
         "10:00 | Duck | Out of the freezer. Into the fridge, top shelf (dish). Thaw until 19:00.",
         "18:40 | Fish | Out of the fridge. Season (tray): 10 min, until 18:50. On the counter until 19:00.",
         "18:50 | Rice | Rinse (pot): 10 min, until 19:00.");
+  }
+
+  @Test
+  void what_is_bought_cold_comes_from_the_shop_and_out_of_no_fridge() {
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + """
+        dishes:
+          - dish: Cheese
+            steps: [{do: buy, takes: 45 min, hands: throughout, starts: chilled}]
+        """).run("Cheese/buy", at("18:15")).plan());
+
+    assertThat(lines).contains("18:15 | Cheese | Buy: 45 min, until 19:00.");
   }
 
   @Test
