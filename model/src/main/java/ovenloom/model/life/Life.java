@@ -27,7 +27,8 @@ import ovenloom.model.plan.Stay;
 /**
  * How warm all food of a plan is, minute by minute, from its first step to the end of its service.
  *
- * <p>What goes into a step together is taken to be as much of each, and to even out. A prediction is no thermometer; local codes and licensed practice come first.
+ * <p>What goes into a step together is taken to be as much of each, and to even out. A prediction is no thermometer; local codes
+ * and licensed practice come first.
  */
 public final class Life {
 

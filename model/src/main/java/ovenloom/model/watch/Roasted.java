@@ -61,7 +61,7 @@ record Roasted(Plan plan, Work work) {
   /** What is so of an oven, and what it should be. */
   static String what(String so, Profile.RoastOven least) {
     Mass under = least.under();
-    String roast = under == null ? "any roast" : "one under " + Words.kilograms(under);
-    return so + ", " + least.mode() + ", at least " + Words.degrees(least.at()) + " for " + roast + ".";
+    String roast = under == null ? "any roast" : "a roast under " + Words.kilograms(under);
+    return so + " (" + least.mode() + "), at least " + Words.degrees(least.at()) + " for " + roast + ".";
   }
 }

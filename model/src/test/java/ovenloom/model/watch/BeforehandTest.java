@@ -274,7 +274,7 @@ class BeforehandTest {
         .rules("us-service"));
 
     assertThat(found).hasSize(reasons).allSatisfy(each -> {
-      assertThat(each.what()).startsWith("Roasted at " + hottest + " C at most, " + mode + ", at least ");
+      assertThat(each.what()).startsWith("Roasted at " + hottest + " C at most (" + mode + "), at least ");
       assertThat(each.source().section()).isEqualTo("3-401.11(B)(1)");
       assertThat(each.keys()).containsExactly("bake");
     });

@@ -63,13 +63,14 @@ class RoastedTest {
   @Test
   void it_says_what_it_is_and_what_it_should_be_and_where_that_is_written() {
     assertThat(concerns(lamb("8 lb", roast()), "us-service", at(325))).singleElement().satisfies(each -> {
-      assertThat(each.what()).isEqualTo("Roasted at 163 C, still, at least 177 C for one under 4.536 kg.");
+      assertThat(each.what())
+          .isEqualTo("Roasted at 163 C (still), at least 177 C for a roast under 4.536 kg.");
       assertThat(each.source()).hasToString("FDA Food Code 2017, 3-401.11(B)(1)");
       assertThat(each.help()).contains("the fan");
     });
     assertThat(concerns(lamb("12 lb", roast()), "us-service", at(225))).singleElement()
         .satisfies(each -> assertThat(each.what())
-            .isEqualTo("Roasted at 107 C, still, at least 121 C for any roast."));
+            .isEqualTo("Roasted at 107 C (still), at least 121 C for any roast."));
   }
 
   @Test

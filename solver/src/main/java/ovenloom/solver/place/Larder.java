@@ -81,8 +81,8 @@ final class Larder {
   }
 
   /**
-   * The stay of a run's food in its oven, if that was decided for it or is all it may; else null. All its batches have to be taken at one
-   * moment, for then the oven is opened.
+   * The stay of a run's food in its oven, if that was decided for it or is all it may; else null. All its batches have to be
+   * taken at one moment, for then the oven is opened.
    */
   @Nullable
   OvenStay stayInItsOven(Run run, List<Integer> waits, Decisions decisions) {
