@@ -127,6 +127,24 @@ class WatchTest {
     assertThat(concerns(plan).contains(Rule.THAWED)).isEqualTo(warm);
   }
 
+  /** Small pieces melt for half an hour; the free quarter of an hour is one in all, not one for each step. */
+  @ParameterizedTest
+  @CsvSource({"false, false", "true, true"})
+  void minutes_in_which_frozen_meat_thaws_in_the_warm_add_up(boolean twice, boolean warm) {
+    Dishes meat = aDish("dice").tags("raw meat")
+        .kind(Kind.DENSE_ROAST, Length.mm(10))
+        .step(aStep("unwrap").takes(15).starts(StartState.FROZEN).in("dish"));
+    Dishes stood = twice ? meat.step(aStep("stand").takes(15).in("dish")) : meat;
+    Events supper = aSupperOf(stood.step(aStep("thaw").takes(360).shelf("fridge").in("dish")))
+        .in(Kitchens.aHomeKitchen())
+        .rules("us-service");
+    Plans plan = aPlanFor(supper).with(aRun("dice", "unwrap", "12:00", 15))
+        .with(aRun("dice", "thaw", twice ? "12:30" : "12:15", 360).shelves("fridge", "top"));
+
+    assertThat(concerns(twice ? plan.with(aRun("dice", "stand", "12:15", 15)) : plan).contains(Rule.THAWED))
+        .isEqualTo(warm);
+  }
+
   /** FDA Food Code 2017, 3-401.11(A)(3): poultry to 165 F, which is 73.9 C. */
   @ParameterizedTest
   @CsvSource({"74, false", "73, true"})
