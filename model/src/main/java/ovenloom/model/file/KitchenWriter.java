@@ -123,6 +123,7 @@ record KitchenWriter(HoursWriter hours) {
     Draft.Card card = new Draft.Card()
         .say("count", Integer.toString(appliance.count()))
         .sayUnless(1, "places", appliance.places(), String::valueOf)
+        .yes("heats", appliance.heats())
         .sayUnless(new Power(0), "draws", appliance.draws(), Power::written)
         .say("circuit", appliance.circuit());
     hours.say(card, appliance.open());

@@ -15,7 +15,8 @@ import ovenloom.model.measure.Size;
 final class VesselReader {
 
   static final Keys VESSEL = Keys.of("a vessel", "count", "size", "burner", "wash", "hours", "taken");
-  static final Keys APPLIANCE = Keys.of("an appliance", "count", "places", "draws", "circuit", "hours",
+  static final Keys APPLIANCE = Keys.of("an appliance", "count", "places", "heats", "draws", "circuit",
+      "hours",
       "taken");
 
   /** A size that nobody knows, though the vessel's name would tell one. */
@@ -56,17 +57,18 @@ final class VesselReader {
       Fields appliance = desk.fields(entry.value(), APPLIANCE);
       int count = appliance.read("count", Scalars::count, 1);
       int places = appliance.read("places", Scalars::count, 1);
+      boolean heats = appliance.yes("heats");
       Power draws = appliance.read("draws", Power::read, new Power(0));
       String circuit = appliance.take("circuit", c -> desk.reference(c, Names.Kind.CIRCUIT));
       Availability open = hours.availability(appliance);
       if (name != null) {
         appliance.standFor(Subject.appliance(name), "count");
       }
-      return name == null ? null : new Appliance(name, count, places, draws, circuit, open);
+      return name == null ? null : new Appliance(name, count, places, heats, draws, circuit, open);
     }
     Integer count = count(entry);
     return name == null || count == null ? null
-        : new Appliance(name, count, 1, new Power(0), null, Availability.ALWAYS);
+        : new Appliance(name, count, 1, false, new Power(0), null, Availability.ALWAYS);
   }
 
   @Nullable

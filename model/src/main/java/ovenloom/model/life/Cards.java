@@ -6,6 +6,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import ovenloom.model.heat.Body;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.heat.TemperatureProfile;
+import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Temperature;
@@ -89,10 +90,19 @@ public final class Cards {
     return bake == null ? SIMMERING : substance.kind(step.dish()).done().inCelsius();
   }
 
-  /** Whether a machine heats it: a hot drink from an urn, say, that no oven or burner has made hot. */
+  /**
+   * Whether a machine heats it: one that is said to; or, if it comes hot, as a drink does from an urn, whatever it is in where no
+   * oven or burner has made it hot.
+   */
   boolean isMadeHotByAMachine(BatchStep step) {
-    return !step.step().appliances().isEmpty() && step.dish().arrives() == Arrives.HOT
-        && step.dish().steps().stream().noneMatch(Step::cooks);
+    return step.step().appliances().stream().map(Need.OnAppliance::appliance).anyMatch(this::heats)
+        || (!step.step().appliances().isEmpty() && step.dish().arrives() == Arrives.HOT
+            && step.dish().steps().stream().noneMatch(Step::cooks));
+  }
+
+  private boolean heats(String appliance) {
+    Appliance machine = work.event().kitchen().appliance(appliance);
+    return machine != null && machine.heats();
   }
 
   private Body body(BatchStep step, Need.Bake bake, boolean bends) {

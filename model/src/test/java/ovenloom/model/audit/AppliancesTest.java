@@ -65,7 +65,7 @@ class AppliancesTest {
   @Test
   void a_mixer_that_a_neighbour_has_until_five_is_there_from_five() {
     var lent = new Appliance(
-        "mixer", 1, 1, new Power(500), null, Kitchens.taken(between("16:00", "17:00"), 1));
+        "mixer", 1, 1, false, new Power(500), null, Kitchens.taken(between("16:00", "17:00"), 1));
     var event = supper.in(aHomeKitchen().with(lent));
 
     assertThat(aPlanFor(event).with(cream("17:00")).heldAgainst(rule)).isEmpty();

@@ -30,7 +30,7 @@ class CircuitsTest {
         aDish("cream").step(aStep("whip").takes(10).appliance("mixer")))
         .in(aHomeKitchen().ovens(anOven("oven").onCircuit("wall"))
             .with(new Burner("plate", BurnerSize.LARGE, new Power(1500), "wall", Availability.ALWAYS))
-            .with(new Appliance("mixer", 1, 1, new Power(500), "wall", Availability.ALWAYS))
+            .with(new Appliance("mixer", 1, 1, false, new Power(500), "wall", Availability.ALWAYS))
             .circuit("wall", watts));
   }
 

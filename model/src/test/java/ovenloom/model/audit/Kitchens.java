@@ -133,7 +133,7 @@ public final class Kitchens {
   }
 
   public Kitchens appliance(String name, int count, int places) {
-    return with(new Appliance(name, count, places, new Power(500), null, Availability.ALWAYS));
+    return with(new Appliance(name, count, places, false, new Power(500), null, Availability.ALWAYS));
   }
 
   public Kitchens circuit(String name, int watts) {

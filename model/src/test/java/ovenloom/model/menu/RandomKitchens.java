@@ -68,7 +68,8 @@ final class RandomKitchens {
         one(BurnerSize.values()), 1 + random.nextInt(9), open(true)));
     return new Kitchen(room, random.nextInt(20), Length.mm(random.nextInt(30)), ovens, burners, stores(),
         vessels,
-        List.of(new Appliance(named("appliance", 0), 1 + random.nextInt(3), 1 + random.nextInt(3), watts(),
+        List.of(new Appliance(named("appliance", 0), 1 + random.nextInt(3), 1 + random.nextInt(3),
+            random.nextBoolean(), watts(),
             circuit(), open(true))),
         List.of(new Circuit("ring", new Power(3_680))));
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static ovenloom.model.audit.Clock.daysBefore;
 import static ovenloom.model.audit.Dishes.aDish;
 import static ovenloom.model.audit.Events.aSupperOf;
+import static ovenloom.model.audit.Kitchens.aHomeKitchen;
 import static ovenloom.model.audit.Plans.aPlanFor;
 import static ovenloom.model.audit.Runs.aRun;
 import static ovenloom.model.audit.Steps.aStage;
@@ -14,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import ovenloom.model.audit.Dishes;
 import ovenloom.model.audit.Events;
 import ovenloom.model.audit.Kitchens;
@@ -22,11 +24,13 @@ import ovenloom.model.audit.Runs;
 import ovenloom.model.audit.Steps;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.Air;
+import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Life;
 import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Power;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Need;
@@ -351,5 +355,22 @@ class WatchTest {
         .with(aStay("broth", "heat", "9:30").counter("19:00"));
 
     assertThat(concerns(plan)).contains(Rule.COOLED);
+  }
+
+  /** FDA Food Code 2017, 3-501.14(A). Boiled in a kettle, served cold: only what the kitchen says of the kettle tells that it was hot. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void what_is_served_cold_cools_from_a_machine_that_heats_and_only_from_such_a_one(boolean heats) {
+    Events supper = aSupperOf(aDish("lentils")
+        .kind(Kind.LIQUID, Length.mm(20))
+        .arrives(Arrives.COOL)
+        .step(aStep("boil").takes(30).appliance("kettle").in("pot"))).rules("us-service")
+        .in(aHomeKitchen().with(
+            new Appliance("kettle", 1, 1, heats, new Power(0), null, Availability.ALWAYS)));
+    Plans plan = aPlanFor(supper)
+        .with(aRun("lentils", "boil", "9:00", 30))
+        .with(aStay("lentils", "boil", "9:30").counter("19:00"));
+
+    assertThat(concerns(plan).contains(Rule.COOLED)).isEqualTo(heats);
   }
 }
