@@ -33,10 +33,19 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words, Pl
     this(at, turn, cooks, thing, words, Places.NONE);
   }
 
-  /** {@code Greta, Tom}; {@code anyone} where somebody must act and nobody is booked. */
+  /** Whether somebody must act, and nobody is booked. */
+  boolean wantsSomeone() {
+    return cooks.isEmpty() && turn != Turn.TABLE && turn != Turn.BY_ITSELF;
+  }
+
+  /** The same by a cook, with more to be said. */
+  Act by(String cook, String more) {
+    return new Act(at, turn, List.of(cook), thing, words + more, places);
+  }
+
+  /** {@code Greta, Tom}. */
   String who() {
-    boolean wantsNobody = turn == Turn.TABLE || turn == Turn.BY_ITSELF;
-    return cooks.isEmpty() && !wantsNobody ? "anyone" : String.join(", ", cooks);
+    return String.join(", ", cooks);
   }
 
   @Override

@@ -41,7 +41,8 @@ record HowWarm(Plan plan, Life life, Page page) {
 
   private void atTheTable(List<Served> served, int width) {
     page.blank().underlined("How warm it is at the table");
-    page.line("Predicted, stirred together, and how far it may be off. A prediction is no thermometer.")
+    page.line(
+        "Predicted for what is worst off until all are served, stirred together, and how far it may be off. A prediction is no thermometer.")
         .blank();
     served.forEach(each -> row(each.dish().name(), words(each), width));
   }

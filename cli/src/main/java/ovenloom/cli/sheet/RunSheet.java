@@ -71,7 +71,7 @@ public final class RunSheet {
     }
     acts.addAll(new WashActs(book).acts());
     acts.addAll(new TableActs(book.event()).acts());
-    return InOrder.of(acts);
+    return new FreeHands(book.plan()).named(InOrder.of(acts));
   }
 
   private void title() {
@@ -116,23 +116,16 @@ public final class RunSheet {
     List<Cell> cells = new ArrayList<>();
     cells.add(new Cell(showTime ? clock.column(act.at()) : "", TIME, false));
     if (plan.event().cooks().size() > 1) {
-      cells.add(new Cell(who(act), cooksWidth(), false));
+      cells.add(new Cell(act.who(), cooksWidth(), false));
     }
     cells.add(new Cell(act.thing(), thingsWidth(), true));
     cells.add(new Cell(act.words(), 0, act.turn() == Act.Turn.TABLE));
     return cells;
   }
 
-  /** What goes to the table when all sit down is told in one list, which is everyone's. */
-  private String who(Act act) {
-    boolean isListed = act.turn() == Act.Turn.SERVE && act.cooks().isEmpty()
-        && plan.event().courses().stream().anyMatch(course -> course.at() == act.at());
-    return isListed ? "" : act.who();
-  }
-
   private int cooksWidth() {
     int longest = acts.stream()
-        .mapToInt(act -> Wrapped.length(who(act)))
+        .mapToInt(act -> Wrapped.length(act.who()))
         .max()
         .orElse(0);
     return Math.min(longest, page.width() / 7);

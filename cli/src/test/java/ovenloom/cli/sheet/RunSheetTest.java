@@ -211,34 +211,55 @@ class RunSheetTest {
         "18:45 | Mira | Pie | Out of the oven. Onto the counter until 19:00.");
   }
 
-  @Test
-  void of_several_cooks_anyone_does_what_nobody_is_booked_for() {
-    var alone = lines(pie().plan());
-    var together = lines(HandPlan.forProblem(KITCHEN + TWO + """
-        dishes:
-          - dish: Loaf
-            steps:
-              - {do: shape, takes: 10 min, hands: throughout, in: tray, keeps: {fridge: 1 day}}
-              - {do: prove, takes: 20 min}
-              - {do: bake, takes: 20 min, bake: {at: 180 C}}
-              - {do: cool, takes: 10 min}
-        """)
+  private static final String LOAF = """
+      dishes:
+        - dish: Loaf
+          steps:
+            - {do: shape, takes: 10 min, hands: throughout, in: tray, keeps: {fridge: 1 day}}
+            - {do: prove, takes: 20 min}
+            - {do: bake, takes: 20 min, bake: {at: 180 C}}
+            - {do: cool, takes: 10 min}
+      """;
+
+  private static HandPlan loafAnd(String dishes) {
+    return HandPlan.forProblem(KITCHEN + TWO + LOAF + dishes)
         .run("Loaf/shape", at("17:00"))
         .waits("Loaf/shape", new Where.OnShelf("fridge", List.of("top")), at("18:00"), new Where.Counter(),
             at("18:10"))
         .run("Loaf/prove", at("18:10"))
         .run("Loaf/bake", at("18:30"))
-        .run("Loaf/cool", at("18:50"))
-        .plan());
+        .run("Loaf/cool", at("18:50"));
+  }
 
-    assertThat(alone).noneMatch(line -> line.contains("anyone"));
-    assertThat(together).contains(
-        "17:10 | anyone | Loaf | Into the fridge, top shelf, until 18:00.",
-        "18:00 | anyone | Loaf | Out of the fridge, top shelf. Onto the counter until 18:10.",
-        "18:20 | anyone | Oven | Preheat: 180 C, ready at 18:30.",
+  @Test
+  void of_several_cooks_the_one_with_fewest_lines_does_what_nobody_is_booked_for() {
+    assertThat(lines(pie().plan())).noneMatch(line -> line.contains("Host"));
+    assertThat(lines(loafAnd("").plan())).contains(
+        "17:00 | Mira | Loaf | Shape (tray): 10 min, until 17:10.",
+        "17:10 | Jonas | Loaf | Into the fridge, top shelf, until 18:00.",
+        "18:00 | Mira | Loaf | Out of the fridge, top shelf. Onto the counter until 18:10.",
+        "18:20 | Jonas | Oven | Preheat: 180 C, ready at 18:30.",
         "18:10 | Loaf | Prove until 18:30.",
+        "18:50 | Mira | Oven | Switch off.",
         "19:00 | SUPPER | AT THE TABLE. Served until 19:20.",
         "19:00 | Loaf | To the table (tray).");
+  }
+
+  @Test
+  void who_is_in_the_middle_of_something_is_asked_only_where_nobody_else_is_free() {
+    String knots = """
+          - {dish: Knots, steps: [{do: knead, takes: 70 min, hands: throughout, in: dish}]}
+          - {dish: Buns, steps: [{do: shape, takes: 70 min, hands: throughout, in: dish}]}
+        """;
+    HandPlan one = loafAnd(knots).run("Knots/knead", at("17:20"), run -> run.by("Mira"));
+    assertThat(lines(one.run("Buns/shape", at("16:00"), run -> run.by("Jonas")).plan()))
+        .contains("18:10 | Loaf | Prove until 18:30.",
+            "18:00 | Jonas | Loaf | Out of the fridge, top shelf. Onto the counter until 18:10.");
+
+    HandPlan both = loafAnd(knots).run("Knots/knead", at("17:20"), run -> run.by("Mira"));
+    assertThat(lines(both.run("Buns/shape", at("17:20"), run -> run.by("Jonas")).plan()))
+        .contains(
+            "18:00 | Mira | Loaf | Out of the fridge, top shelf. Onto the counter until 18:10. Leave your work for it.");
   }
 
   @Test
