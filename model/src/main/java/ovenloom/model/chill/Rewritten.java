@@ -115,7 +115,8 @@ record Rewritten(Event event, Dish dish, Step step, List<Need> needs, int hands)
       }
     }
     Step done = new Step(step.name(), new Takes(Pace.steady(Range.exactly(minutes)), null), step.once(),
-        step.serve(), step.unattended(), step.together(), all, step.after(), step.keeps(), step.starts());
+        step.serve(), step.unattended(), step.away(), step.together(), all, step.after(), step.keeps(),
+        step.starts());
     return event.with(dish, dish.with(done));
   }
 }

@@ -26,7 +26,8 @@ final class StepReader {
 
   static final Keys STEP = Keys.of("a step", "do", "takes", "up to", "once", "together", "one vessel",
       "serve",
-      "unattended", "bake", "rack", "load", "unload", "stands", "core", "door shut", "overcook", "burner",
+      "unattended", "away", "bake", "rack", "load", "unload", "stands", "core", "door shut", "overcook",
+      "burner",
       "appliance",
       "in", "cold", "hot", "chill by", "hands", "cooks", "skill", "keeps", "after", "uses", "alongside",
       "order only",
@@ -84,13 +85,14 @@ final class StepReader {
     StartState starts = step.read("starts", Scalars.oneOf(StartState.class));
     boolean serve = step.yes("serve");
     boolean unattended = step.yes("unattended");
+    boolean away = step.yes("away");
     if (name == null) {
       return null;
     }
     if (!ways.isEmpty()) {
       desk.chills().add(new ChillCard(dish, name, ways));
     }
-    return new Step(name, new Takes(pace, upTo), once, serve, unattended, together, needs, after, kept,
+    return new Step(name, new Takes(pace, upTo), once, serve, unattended, away, together, needs, after, kept,
         starts);
   }
 

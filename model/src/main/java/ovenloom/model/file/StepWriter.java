@@ -54,7 +54,8 @@ record StepWriter(Kitchen kitchen, Dish dish) {
     return card
         .say("starts", step.starts() == null ? null : Scalars.word(Objects.requireNonNull(step.starts())))
         .yes("serve", step.serve())
-        .yes("unattended", step.unattended());
+        .yes("unattended", step.unattended())
+        .yes("away", step.away());
   }
 
   private static void bake(Draft.Card card, Need.Bake bake) {

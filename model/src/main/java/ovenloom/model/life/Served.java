@@ -15,13 +15,16 @@ import ovenloom.model.plan.Plan;
  * arrive.
  *
  * @param likely in air as it mostly is
- * @param coldest in air that takes or gives less or more
+ * @param coldest in air that takes or gives less or more, and as far as any thermometer may be off
  * @param warmest likewise
  */
 public record Served(Dish dish, double likely, double coldest, double warmest) {
 
   private static final double LITTLE_DRAUGHT = 0.7;
   private static final double MUCH_DRAUGHT = 1.4;
+
+  /** What a food thermometer may be off by, K: FDA Food Code 2017, 4-203.11(A); from memory. */
+  private static final double READING = 1;
 
   /** Every dish that is followed to the table, in the order of the menu. */
   public static List<Served> all(Plan plan, Life likely) {
@@ -38,8 +41,8 @@ public record Served(Dish dish, double likely, double coldest, double warmest) {
       }
       if (found.size() == lives.size()) {
         all.add(new Served(dish, found.getFirst(),
-            found.stream().mapToDouble(each -> each).min().orElseThrow(),
-            found.stream().mapToDouble(each -> each).max().orElseThrow()));
+            found.stream().mapToDouble(each -> each).min().orElseThrow() - READING,
+            found.stream().mapToDouble(each -> each).max().orElseThrow() + READING));
       }
     }
     return all;

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param once done once for the dish; otherwise once for each batch
  * @param serve plating or carving at the pass: it runs from the table time on
  * @param unattended may cook while nobody is there
+ * @param away whose hands it takes are out of the house: at a shop, say
  * @param together how many batches may share one run
  * @param needs what it must have for as long as it lasts; at most one bake, one burner, one shelf
  * @param after what must have been done before; complete, so that a first step has none
@@ -21,6 +22,7 @@ public record Step(
     boolean once,
     boolean serve,
     boolean unattended,
+    boolean away,
     Together together,
     List<Need> needs,
     List<Link> after,

@@ -243,6 +243,28 @@ class SomeoneThereTest {
         .heldAgainst(rule)).singleElement().satisfies(each -> assertThat(each.off()).isEqualTo(1));
   }
 
+  /** The host buys bread for half an hour, a guest is there from 17:00 on, and stock simmers for an hour. */
+  private Plans shopping(String bought, String simmered) {
+    var supper = aSupperOf(aDish("stock").step(aStep("simmer").takes(60).burner(BurnerSize.SMALL)),
+        aDish("bread").step(aStep("buy").takes(30).hands().away()))
+        .cooks(host, aCook("Guest", between("17:00", "19:00")));
+    return aPlanFor(supper).with(aRun("bread", "buy", bought, 30).work("Host"))
+        .with(aRun("stock", "simmer", simmered, 60).burners("small"));
+  }
+
+  @Test
+  void who_is_out_at_the_shop_watches_nothing_and_carries_nothing() {
+    assertThat(shopping("10:00", "10:30").with(aStay("stock", "simmer", "11:30").burners("19:00", "small"))
+        .heldAgainst(rule)).as("put on by who is back").isEmpty();
+    assertThat(shopping("10:00", "9:15").with(aStay("stock", "simmer", "10:15").counter("19:00"))
+        .heldAgainst(rule))
+        .as("alone for a quarter of an hour, and taken off by nobody")
+        .extracting(Break::off)
+        .containsExactlyInAnyOrder(15L, 15L);
+    assertThat(shopping("17:30", "17:15").with(aStay("stock", "simmer", "18:15").counter("19:00"))
+        .heldAgainst(rule)).as("the guest is there").isEmpty();
+  }
+
   @Test
   void chopping_needs_no_one_but_the_hands_it_has() {
     assertThat(soaked("11:00", 120).heldAgainst(rule)).isEmpty();

@@ -30,6 +30,7 @@ public final class Steps {
   private boolean once;
   private boolean serve;
   private boolean unattended;
+  private boolean away;
   private Step.Together together = Step.Together.APART;
   private final List<Need> needs = new ArrayList<>();
   private @Nullable List<Link> after;
@@ -83,6 +84,11 @@ public final class Steps {
 
   public Steps serve() {
     serve = true;
+    return this;
+  }
+
+  public Steps away() {
+    away = true;
     return this;
   }
 
@@ -245,7 +251,7 @@ public final class Steps {
       links = List.of();
     }
     return new Step(
-        name, new Takes(pace, upTo), once, serve, unattended, together, needs, links, keeps, starts);
+        name, new Takes(pace, upTo), once, serve, unattended, away, together, needs, links, keeps, starts);
   }
 
   private static Link inDish(Link link, String dish) {

@@ -114,6 +114,7 @@ public final class RandomEvents {
     Takes takes = new Takes(pace, maybe(least + 300));
     boolean once = random.nextInt(4) == 0;
     return new Step(name("step", number), takes, once, random.nextInt(5) == 0, random.nextInt(5) == 0,
+        random.nextInt(5) == 0,
         new Step.Together(1 + random.nextInt(3), random.nextBoolean()), needs(least),
         links(dish, food, own, others),
         random.nextBoolean() ? null : keeps(), maybe(one(StartState.values())));

@@ -21,6 +21,8 @@ public final class Decoder {
   private final Circuits circuits;
   private final ColdStarts coldStarts;
   private final Traces traces;
+  private final Errands errands;
+  private final WashUp washUp;
   private final Bonds bonds;
   private final int[] nextBatch;
   private final int[] leastMinutes;
@@ -41,6 +43,8 @@ public final class Decoder {
     larder = new Larder(runs, floor, draft);
     circuits = new Circuits(runs);
     traces = new Traces(runs);
+    errands = new Errands(runs);
+    washUp = new WashUp(runs.event(), floor.crew);
     nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
     leastMinutes = runs.runs().stream().mapToInt(fitting::leastMinutes).toArray();
   }
@@ -87,6 +91,7 @@ public final class Decoder {
     circuits.check(draft);
     coldStarts.check(draft);
     traces.check(draft);
+    errands.check(draft);
     return draft;
   }
 
@@ -100,7 +105,7 @@ public final class Decoder {
       for (int i = 0; pool != null && i < pool.washes(); i++) {
         VesselPool.Done wash = pool.wash(i);
         if (wash.pieces() > 0) {
-          draft.washes.add(wash);
+          draft.washes.add(washUp.sooner(wash, pool.dirty(i)));
         }
       }
     }

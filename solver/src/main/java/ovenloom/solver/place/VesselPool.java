@@ -278,6 +278,16 @@ public final class VesselPool {
     return new Done(vessel, all, washFrom[wash], end, washCook[wash]);
   }
 
+  /** When the last of what a wash makes clean is dirty. */
+  int dirty(int wash) {
+    int last = Timeline.NONE;
+    int end = washFrom[wash] + washMinutes;
+    for (int i = 0; i < fills; i++) {
+      last = clean[i] == end ? Math.max(last, to[i]) : last;
+    }
+    return last;
+  }
+
   void clear() {
     fills = fixed;
     washes = 0;

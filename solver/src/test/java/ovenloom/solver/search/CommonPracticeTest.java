@@ -45,6 +45,26 @@ class CommonPracticeTest {
   }
 
   @Test
+  void nobody_goes_to_the_shop_with_the_oven_on() throws IOException {
+    Found found = Suppers.planned(Suppers.withDishes(folder, """
+          - dish: Beans
+            steps:
+              - {do: mix, takes: 10 min, hands: throughout, in: 9x13 in dish}
+              - {do: bake, takes: 3 h, bake: {at: 300 F}}
+          - dish: Bread
+            steps:
+              - {do: buy, takes: 40 min, hands: throughout, away: yes, keeps: {counter: 90 min}}
+              - {do: slice, takes: 10 min, hands: throughout, keeps: {counter: 4 h}}
+        """));
+
+    assertThat(found.breaks()).isEmpty();
+    assertThat(found.plan()
+        .placement("Bread", "buy", 1)
+        .when()
+        .overlaps(found.plan().placement("Beans", "bake", 1).when())).isFalse();
+  }
+
+  @Test
   void a_tray_turned_in_mid_bake_needs_one_cook_then() throws IOException {
     Found found = Suppers.planned(Suppers.withDishes(folder,
         """

@@ -37,7 +37,8 @@ final class TighterStep {
       takes = new Takes(takes.written(), Math.min(takes.upTo(), more(booked)));
     }
     List<Link> after = step.after().stream().map(link -> link(dish, step, link, plan)).toList();
-    return new Step(step.name(), takes, step.once(), step.serve(), step.unattended(), step.together(),
+    return new Step(step.name(), takes, step.once(), step.serve(), step.unattended(), step.away(),
+        step.together(),
         step.needs(), after, keeps(dish, step, plan), step.starts());
   }
 
