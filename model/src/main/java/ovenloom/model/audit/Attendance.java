@@ -6,12 +6,7 @@ import java.util.OptionalInt;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
-import ovenloom.model.menu.Dish;
-import ovenloom.model.menu.Event;
-import ovenloom.model.menu.Step;
 import ovenloom.model.plan.HandsOn;
-import ovenloom.model.plan.Placement;
-import ovenloom.model.plan.Plan;
 
 /**
  * When someone is in the kitchen, at work or at a break.
@@ -20,7 +15,7 @@ import ovenloom.model.plan.Plan;
  */
 record Attendance(Stretches hours) {
 
-  static Attendance of(Plan plan) {
+  static Attendance of(Case plan) {
     List<Stretch> hours = new ArrayList<>();
     for (Cook cook : plan.event().cooks()) {
       hours.addAll(new Stretches(cook.hours()).without(errands(plan, cook)).parts());
@@ -29,20 +24,15 @@ record Attendance(Stretches hours) {
   }
 
   /** When a cook is out of the house. */
-  private static Stretches errands(Plan plan, Cook cook) {
-    return new Stretches(plan.placements()
+  private static Stretches errands(Case plan, Cook cook) {
+    return new Stretches(plan.plan()
+        .placements()
         .stream()
-        .filter(run -> isAway(plan.event(), run))
+        .filter(run -> plan.steps(run).stream().anyMatch(each -> each.step().away()))
         .flatMap(run -> run.hands().stream())
         .filter(hands -> hands.cooks().contains(cook.name()))
         .map(HandsOn::when)
         .toList());
-  }
-
-  private static boolean isAway(Event event, Placement run) {
-    Dish dish = event.dish(run.dish());
-    Step step = dish == null ? null : dish.step(run.step());
-    return step != null && step.away();
   }
 
   /** Minutes from a moment to the nearest at which someone is there, 0 at the one; the minute that hours end counts. */

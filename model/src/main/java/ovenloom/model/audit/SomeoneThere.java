@@ -23,7 +23,7 @@ record SomeoneThere() implements KitchenRule {
 
   @Override
   public List<Break> check(Case plan) {
-    Attendance attendance = Attendance.of(plan.plan());
+    Attendance attendance = Attendance.of(plan);
     List<Break> breaks = new ArrayList<>();
     Moves.of(plan).forEach((moment, moves) -> moved(attendance, moment, moves, breaks));
     for (Placement run : plan.plan().placements()) {
