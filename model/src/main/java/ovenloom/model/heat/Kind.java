@@ -29,6 +29,9 @@ public enum Kind {
   /** With bones and a hollow, of which four tenths are in the way of the heat. */
   WHOLE_BIRD(Shape.SPHERE, 130, 0.06, 74);
 
+  /** Air in loaves, cakes and pastry, of their volume: a loaf weighs a third of a kilogram a litre, a tart more than half. */
+  private static final double CRUMB = 0.6;
+
   /** At which its properties are taken, C: half way between a fridge and boiling. */
   private static final double MIDDLING = 50;
 
@@ -58,7 +61,8 @@ public enum Kind {
 
   /** A body of it, so thick; or so deep. */
   public Body body(Length thick) {
-    return new Body(shape, thick.micrometres() / 2e6, composition().at(Temperature.celsius(MIDDLING)));
+    Material solid = composition().at(Temperature.celsius(MIDDLING));
+    return new Body(shape, thick.micrometres() / 2e6, this == BREAD ? solid.aired(CRUMB) : solid);
   }
 
   /** How thick it is where nobody says. */

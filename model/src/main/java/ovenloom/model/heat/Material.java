@@ -26,6 +26,13 @@ public record Material(double conductivity, double density, double heatCapacity,
     }
   }
 
+  /** The same with air in so much of its volume, which neither holds heat to speak of nor lets it through. */
+  public Material aired(double share) {
+    double solid = 1 - share;
+    Ice frozen = ice == null ? null : new Ice(ice.conductivity() * solid, ice.heatCapacity(), ice.melting());
+    return new Material(conductivity * solid, density * solid, heatCapacity, frozen);
+  }
+
   /** How fast a difference in temperature evens out, m2/s. */
   public double diffusivity() {
     return conductivity / (density * heatCapacity);
