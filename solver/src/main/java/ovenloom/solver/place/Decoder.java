@@ -23,6 +23,7 @@ public final class Decoder {
   private final Traces traces;
   private final Errands errands;
   private final WashUp washUp;
+  private final Interruptions interruptions;
   private final Bonds bonds;
   private final int[] nextBatch;
   private final int[] leastMinutes;
@@ -45,6 +46,7 @@ public final class Decoder {
     traces = new Traces(runs);
     errands = new Errands(runs);
     washUp = new WashUp(runs.event(), floor.crew);
+    interruptions = new Interruptions(runs);
     nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
     leastMinutes = runs.runs().stream().mapToInt(fitting::leastMinutes).toArray();
   }
@@ -92,6 +94,7 @@ public final class Decoder {
     coldStarts.check(draft);
     traces.check(draft);
     errands.check(draft);
+    draft.interruptions = interruptions.of(draft);
     return draft;
   }
 

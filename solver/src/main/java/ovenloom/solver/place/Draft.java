@@ -31,6 +31,7 @@ public final class Draft {
   private final long[] shortOf;
   private final int[] tooLong;
   private long shortfall;
+  int interruptions;
 
   Draft(Runs runs) {
     this.runs = runs;
@@ -107,6 +108,11 @@ public final class Draft {
   /** Minutes that the food of a run waits too long; 0 where it keeps. */
   public int tooLong(int run) {
     return tooLong[run];
+  }
+
+  /** Moments at which food is carried and nobody's hands are free. */
+  public int interruptions() {
+    return interruptions;
   }
 
   /** What of it is a run's. */

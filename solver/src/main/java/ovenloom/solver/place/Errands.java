@@ -17,11 +17,13 @@ final class Errands {
 
   private final Runs runs;
   private final DialLog dials;
+  private final Carrying carrying;
   private final int[] errands;
 
   Errands(Runs runs) {
     this.runs = runs;
     dials = new DialLog(runs.event());
+    carrying = new Carrying(runs);
     errands = runs.runs().stream().filter(run -> run.step().away()).mapToInt(Run::index).toArray();
   }
 
@@ -84,30 +86,11 @@ final class Errands {
 
   /** When food is carried and dials are turned. */
   private int[] moments(Draft draft) {
-    IntStream food = runs.runs()
-        .stream()
-        .filter(run -> run.dish().food())
-        .flatMapToInt(run -> moments(draft, run));
-    IntStream waits = runs.waits().stream().flatMapToInt(wait -> moments(draft, wait));
     IntStream ovens = dials.of(draft)
         .stream()
         .map(OvenLog::spans)
         .flatMap(List::stream)
         .flatMapToInt(span -> IntStream.of(span.when().from(), span.when().to()));
-    return IntStream.concat(IntStream.concat(food, waits), ovens).distinct().toArray();
-  }
-
-  private IntStream moments(Draft draft, Wait wait) {
-    boolean stays = runs.runs().get(wait.run()).footing().onTheWorktop();
-    return draft.parts(runs.waits().indexOf(wait))
-        .stream()
-        .flatMapToInt(part -> stays && part.kind() == WaitPart.Kind.COUNTER ? IntStream.of(part.to())
-            : IntStream.of(part.from(), part.to()));
-  }
-
-  private static IntStream moments(Draft draft, Run run) {
-    boolean isHot = run.footing().cooks() || run.footing().onAMachine();
-    int start = draft.start(run.index());
-    return isHot ? IntStream.of(start, draft.end(run.index())) : IntStream.of(start);
+    return IntStream.concat(carrying.moments(draft), ovens).distinct().toArray();
   }
 }

@@ -28,6 +28,7 @@ final class Trial implements Price {
   private static final long A_POINT = 100_000;
   private static final long A_MINUTE_SHORT = 40 * A_POINT;
   private static final long A_TENTH_COOLER = A_POINT;
+  private static final long AN_INTERRUPTION = A_POINT / 2;
 
   /** What each break costs that only the judge finds. */
   private static final long A_BREAK = 30;
@@ -54,7 +55,8 @@ final class Trial implements Price {
       decisions.setStep(next++, turn.getStep());
       turn.tell(decisions);
     }
-    return cost(tried().score());
+    Bench.Tried tried = tried();
+    return cost(tried.score()) + tried.draft().interruptions() * AN_INTERRUPTION;
   }
 
   /** Tries what was decided. */
