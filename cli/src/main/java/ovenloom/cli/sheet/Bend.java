@@ -32,7 +32,7 @@ record Bend(Book book, BatchStep step, Need.Bake bake, Baking baking) {
       reasons.add("the card says " + bake.stages().getLast().written().written());
     }
     if (reasons.isEmpty()) {
-      reasons.add(more > 0 ? "a little colder" : "a little warmer");
+      reasons.add(more > 0 ? "it goes in a little colder" : "it goes in a little warmer");
     }
     return than + ": " + String.join(", and ", reasons) + ".";
   }

@@ -21,11 +21,31 @@ record CoolingActs(Book book, Life life) {
     looks().forEach((look, deadlines) -> {
       CoolingWords words = new CoolingWords(book.event(), look.at(), deadlines);
       Turn turn = words.reading().isEmpty() ? Turn.BY_ITSELF : Turn.PROBE;
-      look.steps()
-          .forEach(step -> acts.add(new DishAct(look.at(), turn, List.of(), step, step.batches(), words.all(),
-              Places.NONE)));
+      acts.addAll(acts(look.at(), turn, look.steps(), words.all()));
+      words.last()
+          .ifPresent(
+              last -> acts
+                  .addAll(acts(back(last), Turn.PROBE, look.steps(), CoolingWords.missed(last.limit()))));
     });
     return acts;
+  }
+
+  private static List<DishAct> acts(int at, Turn turn, List<BatchStep> steps, String words) {
+    return steps.stream()
+        .map(step -> new DishAct(at, turn, List.of(), step, step.batches(), words, Places.NONE))
+        .toList();
+  }
+
+  /** When the first cook is back after the time is over, or the food is taken. */
+  private int back(Deadline last) {
+    return book.event()
+        .cooks()
+        .stream()
+        .flatMap(cook -> cook.hours().stream())
+        .filter(hours -> hours.to() >= last.by())
+        .mapToInt(hours -> Math.max(hours.from(), last.by()))
+        .min()
+        .orElse(last.span().to());
   }
 
   private Map<Look, List<Deadline>> looks() {

@@ -3,6 +3,7 @@ package ovenloom.cli.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -72,14 +73,25 @@ record CoolingWords(Event event, int at, List<Deadline> deadlines) {
   }
 
   private String whenNobodyIsHere() {
-    List<Deadline> later = firsts().filter(each -> each.by() > at).toList();
     Clock clock = new Clock(event.calendar());
-    List<String> limits = later.stream()
+    List<String> limits = later().stream()
         .map(each -> celsius(each.limit().to()) + " C or less by " + clock.time(each.by(), at))
         .toList();
-    return limits.isEmpty() ? "" : "Must be " + Words.and(limits)
-        + ", when nobody is here. Whoever is back first, probe it: above "
-        + celsius(later.getLast().limit().to()) + " C, throw it away.";
+    return limits.isEmpty() ? "" : "Must be " + Words.and(limits) + ", when nobody is here.";
+  }
+
+  private List<Deadline> later() {
+    return firsts().filter(each -> each.by() > at).toList();
+  }
+
+  /** The last of those that end when nobody is here. */
+  Optional<Deadline> last() {
+    return later().stream().reduce((before, last) -> last);
+  }
+
+  /** What to read when somebody is back after the time of a limit is over. */
+  static String missed(CoolDown limit) {
+    return probe(celsius(limit.to()), "throw it away");
   }
 
   private static long celsius(Temperature temperature) {

@@ -110,15 +110,14 @@ record Fetching(Book book, Words words, Armful armful) {
   }
 
   /**
-   * {@code  With what Leg of lamb (roast) left in it.} {@code  With Leeks (stew).} For food of other dishes that is not told by its
-   * name before; else nothing.
+   * {@code  With what Leg of lamb left in it.} {@code  With Leeks.} For food of other dishes; else nothing.
    */
-  String with(String before) {
+  String with() {
     Set<String> others = new LinkedHashSet<>();
     for (BatchStep earlier : feeders()) {
-      if (!isOwn(earlier) && !before.contains(": " + earlier.dish().name() + ".")) {
-        String food = earlier.dish().name() + " (" + earlier.step().name() + ")";
-        others.add(isInItsVessel(earlier) ? "what " + food + " left in it" : food);
+      if (!isOwn(earlier)) {
+        String dish = earlier.dish().name();
+        others.add(isInItsVessel(earlier) ? "what " + dish + " left in it" : dish);
       }
     }
     return others.isEmpty() ? "" : " With " + Words.and(List.copyOf(others)) + ".";

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.cli.sheet.Journey.Leg;
+import ovenloom.model.kitchen.Air;
+import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchStep;
 
 /** What happens to food after a run: it is taken out, it waits, it is carried on, it goes to the table. */
@@ -55,7 +57,18 @@ final class FoodActs {
           over + "," + until + ".", Places.between(from.spot(), to.spot())));
     }
     return leaving.then(journey, from, now, turn(from.spot(), to.spot()), to.spot(),
-        into(to.spot()) + until + ".");
+        (isSteaming(journey, from, to) ? "Once it steams no more, " + Words.small(into(to.spot()))
+            : into(to.spot()))
+            + until + ".");
+  }
+
+  /** What comes straight off the heat stands a while before it goes beside other food; a blast chiller or ice takes it as it is. */
+  private boolean isSteaming(Journey journey, Leg from, Leg to) {
+    Store store = to.spot() instanceof Spot.OnShelves(String name, List<String> shelves)
+        ? book.event().kitchen().store(name)
+        : null;
+    return store != null && store.kind() == Store.Kind.FRIDGE && store.air() != Air.BLAST
+        && from.equals(journey.legs().getFirst()) && journey.step().step().cooks();
   }
 
   private static Turn turn(Spot from, Spot to) {

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act.Turn;
@@ -60,6 +62,13 @@ final class FreeHands {
     return acts.stream().map(this::named).toList();
   }
 
+  /** The first minute from one to another at which somebody is there with free hands; none if nobody is. */
+  OptionalInt free(int from, int to) {
+    return IntStream.rangeClosed(from, to)
+        .filter(at -> first(at, cook -> !isInTheMiddle(cook, at) && !isAtABreak(cook, at)) != null)
+        .findFirst();
+  }
+
   private Act named(Act act) {
     Act named = act.wantsSomeone() && !isEveryones(act) ? by(act) : act;
     last = named;
@@ -79,22 +88,18 @@ final class FreeHands {
       return act.by(last.cooks().getFirst(), "");
     }
     Cook free = first(at, cook -> !isInTheMiddle(cook, at));
-    if (free != null) {
-      return act.by(free.name(), "");
+    Cook someone = free == null ? first(at, cook -> true) : free;
+    if (someone == null) {
+      return act;
     }
-    Cook busy = first(at, cook -> true);
-    return busy == null ? act
-        : act.by(busy.name(), isAGlance(act) ? "" : " Leave your work for it.");
+    String leaves = free == null ? " Leave your work for it."
+        : isAtABreak(free, at) ? " Leave your break for it." : "";
+    return act.by(someone.name(), leaves);
   }
 
   /** Who has just done something else, mostly taken food out, turns the dial too. */
   private boolean isUp(int at) {
     return last.at() == at && !last.cooks().isEmpty();
-  }
-
-  /** A dial is turned, and a thermometer read, with one hand. */
-  private static boolean isAGlance(Act act) {
-    return act.turn() == Turn.DIAL || act.turn() == Turn.PROBE;
   }
 
   private @Nullable Cook first(int at, Predicate<Cook> may) {
@@ -120,6 +125,10 @@ final class FreeHands {
 
   private static boolean isWithin(List<Stretch> all, int at) {
     return all.stream().anyMatch(each -> each.from() < at && at < each.to());
+  }
+
+  private static boolean isAtABreak(Cook cook, int at) {
+    return cook.breaks().stream().anyMatch(each -> each.from() < at && at < each.to());
   }
 
   private boolean isAtSomething(Cook cook, int at) {

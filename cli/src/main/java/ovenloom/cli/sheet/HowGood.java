@@ -15,7 +15,7 @@ record HowGood(Plan plan, Page page) {
 
   private static final String CAUTION = """
       This sheet says when, not whether it is done: temperatures are predicted, and nothing is measured. Check \
-      with a probe thermometer. Local food codes and licensed practice come first. Mind hot surfaces, and ask your guests \
+      with a probe thermometer. Local food codes and licensed practice come first. Wash hands, boards and knives after raw food. Mind hot surfaces, and ask your guests \
       about allergens.""";
 
   void write() {

@@ -37,7 +37,7 @@ record Leaving(Book book, Words words) {
   List<DishAct> then(Journey journey, Leg leg, int at, Turn turn, Spot to, String next) {
     HandsOn out = leg.out();
     List<DishAct> acts = new ArrayList<>();
-    Unloading unloading = unloading(leg);
+    Unloading unloading = unloading(journey.step().dish().name(), leg);
     if (out != null && unloading != null && unloading.at() < at) {
       boolean isPutDown = turn == Turn.OUT && to.equals(HERE);
       if (isPutDown && !unloading.isLong()) {
@@ -56,9 +56,9 @@ record Leaving(Book book, Words words) {
 
   /** Of food that is in an oven. */
   @Nullable
-  Unloading unloading(Leg leg) {
+  Unloading unloading(String dish, Leg leg) {
     return leg.out() != null && leg.spot() instanceof Spot.InOven(String oven, List<Integer> racks)
-        ? new Unloading(book, oven, leg.out())
+        ? new Unloading(book, dish, oven, leg.out())
         : null;
   }
 

@@ -12,8 +12,8 @@ import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.safety.CookTo;
 
-/** Where a card says how hot its food must be inside: a look as soon as it may be, a thermometer before it comes off the heat. */
-record ProbeActs(Book book, Placement run) {
+/** Where a card says how hot its food must be inside: a look as soon as it may be and somebody can, a thermometer before it comes off the heat. */
+record ProbeActs(Book book, FreeHands hands, Placement run) {
 
   private static final String WHOLE_ROAST = "whole roast";
 
@@ -32,8 +32,11 @@ record ProbeActs(Book book, Placement run) {
     long celsius = Math.round(core.inCelsius());
     List<DishAct> acts = new ArrayList<>(List.of(act(at, cooks, step, probe(step, celsius))));
     int look = new Timing(new Clock(book.event().calendar()), step, run).look();
-    if (step.step().bake() != null && look + SOON <= at) {
-      acts.add(act(look, List.of(), step, "Look: at " + celsius + " C inside it is done."));
+    if (step.step().bake() != null) {
+      hands.free(look, at - SOON)
+          .ifPresent(minute -> acts.add(
+              act(minute, List.of(), step,
+                  "Look: at " + celsius + " C inside it is done, and may come out.")));
     }
     return acts;
   }

@@ -54,13 +54,14 @@ public final class RunSheet {
 
   private static List<Act> acts(Book book, Life life) {
     Words words = new Words(book.event().kitchen());
+    FreeHands hands = new FreeHands(book.plan());
     List<DishAct> dishes = new ArrayList<>();
     for (Armful armful : Armful.of(book)) {
       dishes.addAll(new Start(book, words, armful).acts());
     }
     for (Placement run : book.plan().placements()) {
       dishes.addAll(new Middle(book, run).acts());
-      dishes.addAll(new ProbeActs(book, run).acts());
+      dishes.addAll(new ProbeActs(book, hands, run).acts());
     }
     dishes.addAll(new CoolingActs(book, life).acts());
     FoodActs food = new FoodActs(book, words);
@@ -69,9 +70,10 @@ public final class RunSheet {
     for (OvenLog log : book.plan().ovens()) {
       acts.addAll(new OvenActs(book, words, log).acts());
     }
+    acts.addAll(new PlaceActs(book).acts());
     acts.addAll(new WashActs(book).acts());
     acts.addAll(new TableActs(book.event()).acts());
-    return new FreeHands(book.plan()).named(InOrder.of(acts));
+    return hands.named(InOrder.of(acts));
   }
 
   private void title() {

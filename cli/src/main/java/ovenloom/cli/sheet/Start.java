@@ -44,7 +44,7 @@ final class Start {
     sentences.add(outOfTheCold());
     String begins = new Arrival(book, words, armful, isThereAlready).sentences();
     sentences.add(begins + new Waiting(book, armful.runs()).after(spot)
-        + fetching.with(String.join(" ", sentences)) + served());
+        + fetching.with() + served());
     sentences.remove("");
     String all = String.join(" ", sentences);
     armful.runs()
@@ -65,7 +65,8 @@ final class Start {
     Leaving leaving = new Leaving(book, words);
     HandsOn out = food.isThere() ? null : food.leg().out();
     boolean byOthers = out != null && !cooks.isEmpty() && !out.cooks().equals(cooks);
-    Unloading unloading = out == null ? null : leaving.unloading(food.leg());
+    Unloading unloading = out == null ? null
+        : leaving.unloading(food.from().getFirst().dish().name(), food.leg());
     boolean isBefore = unloading != null && unloading.at() < armful.at();
     if (byOthers || isBefore) {
       food.from()

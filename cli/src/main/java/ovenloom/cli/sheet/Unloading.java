@@ -1,12 +1,13 @@
 package ovenloom.cli.sheet;
 
+import java.util.Collections;
 import java.util.Objects;
 import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 
 /** Taking food out of an oven, in the last minutes it is in there. */
-record Unloading(Book book, String oven, HandsOn hands) {
+record Unloading(Book book, String dish, String oven, HandsOn hands) {
 
   /** The minute at which the food of a run is taken out, as the sheet tells it; its end where it is in no oven, or stays in it. */
   static int of(Book book, Placement run) {
@@ -14,7 +15,7 @@ record Unloading(Book book, String oven, HandsOn hands) {
     return run.hands()
         .stream()
         .filter(hands -> hands.act() == HandsOn.Act.UNLOAD && baking != null)
-        .mapToInt(hands -> new Unloading(book, Objects.requireNonNull(baking).oven(), hands).at())
+        .mapToInt(hands -> new Unloading(book, run.dish(), Objects.requireNonNull(baking).oven(), hands).at())
         .findFirst()
         .orElse(run.when().to());
   }
@@ -34,8 +35,19 @@ record Unloading(Book book, String oven, HandsOn hands) {
         .anyMatch(baking -> baking != null && baking.oven().equals(oven));
   }
 
+  /** Whether who takes it out has work on another dish to begin as that is done. */
+  private boolean isWantedElsewhere() {
+    return book.plan()
+        .placements()
+        .stream()
+        .filter(run -> !dish.equals(run.dish()))
+        .flatMap(run -> run.hands().stream())
+        .anyMatch(next -> next.act() == HandsOn.Act.WORK && next.when().from() == hands.when().to()
+            && !Collections.disjoint(next.cooks(), hands.cooks()));
+  }
+
   /** The minute at which the door is opened for it: the last of the bake, which is told as its end where nothing hangs on it. */
   int at() {
-    return isLong() || sharesADoor() ? hands.when().from() : hands.when().to();
+    return isLong() || sharesADoor() || isWantedElsewhere() ? hands.when().from() : hands.when().to();
   }
 }

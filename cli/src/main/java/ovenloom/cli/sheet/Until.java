@@ -12,7 +12,7 @@ record Until(Book book, Journey journey) {
     List<Integer> takings = book.fedBy(journey.step())
         .stream()
         .map(taker -> book.run(taker).when().from())
-        .filter(minute -> leg.when().from() < minute && minute < leg.when().to())
+        .filter(minute -> now < minute && leg.when().from() <= minute && minute < leg.when().to())
         .sorted()
         .toList();
     String last = clock.time(leg.when().to(), now);

@@ -44,8 +44,10 @@ class BendTest {
 
   @Test
   void what_is_neither_is_a_little_colder_or_warmer() {
-    assertThat(loaded(run -> run.minutes(46))).endsWith(" 1 min more than on the card: a little colder.");
-    assertThat(loaded(run -> run.minutes(44))).endsWith(" 1 min less than on the card: a little warmer.");
+    assertThat(loaded(run -> run.minutes(46)))
+        .endsWith(" 1 min more than on the card: it goes in a little colder.");
+    assertThat(loaded(run -> run.minutes(44)))
+        .endsWith(" 1 min less than on the card: it goes in a little warmer.");
   }
 
   @Test

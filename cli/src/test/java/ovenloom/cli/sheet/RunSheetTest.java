@@ -67,7 +67,7 @@ class RunSheetTest {
         .plan());
 
     assertThat(lines).containsSubsequence(
-        "18:40 | Pie | Look: at 74 C inside it is done.",
+        "18:40 | Pie | Look: at 74 C inside it is done, and may come out.",
         "18:45 | Pie | Probe the middle: 74 C or more. If it is less, leave it in and probe again every 5 min.",
         "18:45 | Pie | Out of the oven. Onto the counter until 19:00.");
   }
@@ -263,6 +263,34 @@ class RunSheetTest {
   }
 
   @Test
+  void who_has_other_work_as_the_bake_ends_takes_it_out_in_its_last_minute() {
+    String knots = """
+          - {dish: Knots, steps: [{do: knead, takes: 10 min, hands: throughout, in: dish}]}
+        """;
+
+    assertThat(lines(loafAnd(knots).run("Knots/knead", at("18:50"), run -> run.by("Mira")).plan()))
+        .contains("18:49 | Mira | Loaf | Out of the oven.",
+            "18:50 | Mira | Knots | Knead (dish): 10 min, until 19:00.");
+  }
+
+  @Test
+  void a_hot_cabinet_is_switched_on_for_its_food_and_off_after_it() {
+    String kitchen = KITCHEN.replace("kitchen:",
+        "kitchen:\n  hot: [{name: hot cabinet, holds: 70 C, shelves: {size: 60 x 40 x 20 cm}}]");
+    var lines = lines(HandPlan
+        .forProblem(
+            kitchen + HOST + PIE.replace("keeps: {oven: 1 h, counter: 1 h}", "keeps: {hot cabinet: 60 min}"))
+        .run("Pie/fill", at("17:00"))
+        .run("Pie/bake", at("17:45"))
+        .waits("Pie/bake", new Where.OnShelf("hot cabinet", List.of("shelf 1")), at("19:00"))
+        .plan());
+
+    assertThat(lines).containsSubsequence("18:00 | Hot cabinet | Switch on: 70 C, for 18:30.",
+        "18:30 | Pie | Out of the oven. Into the hot cabinet, until 19:00.",
+        "19:00 | Hot cabinet | Switch off.");
+  }
+
+  @Test
   void what_one_takes_out_and_another_carries_on_with_is_two_lines() {
     var lines = lines(HandPlan.forProblem(KITCHEN + TWO + """
         dishes:
@@ -395,7 +423,7 @@ class RunSheetTest {
     assertThat(lines).containsSubsequence(
         "18:30 | Lamb | Out of the oven. Rest (platter) until 19:00.",
         "18:30 | Lamb | Dish with what is left in it: onto the counter until 18:50, for Gravy.",
-        "18:50 | Gravy | Onto a large burner (dish). Make gravy: 10 min, until 19:00. With what Lamb (roast) left in it.");
+        "18:50 | Gravy | Onto a large burner (dish). Make gravy: 10 min, until 19:00. With what Lamb left in it.");
   }
 
   @Test
@@ -417,7 +445,8 @@ class RunSheetTest {
         .run("Pie/fill", at("18:50"))
         .plan());
 
-    assertThat(lines).contains("12:20 | Pie | Off the burner. Into the fridge, low shelf, until 18:50.",
+    assertThat(lines).contains(
+        "12:20 | Pie | Off the burner. Once it steams no more, into the fridge, low shelf, until 18:50.",
         "18:50 | Pie | Out of the fridge, low shelf: pot (make the sauce). Out of the fridge, top shelf: dish"
             + " (roll the dough). Fill: 10 min, until 19:00.");
   }

@@ -199,11 +199,11 @@ class WhereFoodGoesTest {
     assertThat(lines).containsSubsequence(
         "18:00 | Soup | Out of the fridge, low shelf. Onto a large burner (pot). Warm until 19:00.",
         "18:00 | Cream | In the fridge, from top shelf to low shelf, until 19:00.",
-        "18:00 | Cake | Out of the oven. Into the fridge, top shelf, until 19:00.");
+        "18:00 | Cake | Out of the oven. Once it steams no more, into the fridge, top shelf, until 19:00.");
   }
 
   @Test
-  void food_that_is_fetched_by_its_name_is_not_named_again() {
+  void food_that_goes_into_another_dish_is_named_there() {
     var lines = lines(HandPlan
         .forProblem(KITCHEN + HOST
             + """
@@ -225,7 +225,7 @@ class WhereFoodGoesTest {
         .plan());
 
     assertThat(lines).contains("18:50 | Fish | Out of the fridge, top shelf: Sauce. Plate (platter): 10 min,"
-        + " until 19:00. With Beans (trim).");
+        + " until 19:00. With Sauce and Beans.");
   }
 
   @Test
