@@ -84,9 +84,14 @@ public record Served(Dish dish, double likely, double coldest, double warmest) {
     return switch (dish.arrives()) {
       case HOT -> HOT - likely;
       case WARM -> WARM - likely;
-      case COOL -> likely - Math.max(COOL, room + 1);
+      case COOL -> likely - coolIn(room);
       case COLD -> likely - COLD;
     };
+  }
+
+  /** How warm what is cool may be, C: as the room, where that is warmer. */
+  public static double coolIn(double room) {
+    return Math.max(COOL, room + 1);
   }
 
   /** At least, C. Common practice, as are the next three. */
