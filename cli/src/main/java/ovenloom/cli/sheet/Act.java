@@ -20,7 +20,7 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words, Pl
    * between the two; a dial is turned when the oven is empty. What goes on by itself wants nobody.
    */
   enum Turn {
-    PROBE, TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, BY_ITSELF, WASH
+    PROBE, TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, BY_ITSELF, OFF, WASH
   }
 
   private static final Comparator<Act> ORDER = Comparator.comparingInt(Act::at).thenComparing(Act::turn);

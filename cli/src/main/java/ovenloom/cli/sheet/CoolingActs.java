@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.life.Life;
 import ovenloom.model.menu.BatchStep;
@@ -11,7 +12,7 @@ import ovenloom.model.watch.Deadline;
 import ovenloom.model.watch.Watch;
 
 /** Where cooked food must cool in time: a thermometer when the time is over, or while someone is still there to read it. */
-record CoolingActs(Book book, Life life) {
+record CoolingActs(Book book, FreeHands hands, Life life) {
 
   /** A moment at which steps of one dish are probed. */
   private record Look(int at, List<BatchStep> steps) {}
@@ -36,15 +37,11 @@ record CoolingActs(Book book, Life life) {
         .toList();
   }
 
-  /** When the first cook is back after the time is over, or the food is taken. */
+  /** When somebody is back after the time is over, or the food is taken. */
   private int back(Deadline last) {
-    return book.event()
-        .cooks()
-        .stream()
-        .flatMap(cook -> cook.hours().stream())
-        .filter(hours -> hours.to() >= last.by())
-        .mapToInt(hours -> Math.max(hours.from(), last.by()))
-        .min()
+    return IntStream.rangeClosed(last.by(), last.span().to())
+        .filter(hands::isAnyoneThere)
+        .findFirst()
         .orElse(last.span().to());
   }
 
@@ -72,13 +69,11 @@ record CoolingActs(Book book, Life life) {
 
   /** The last minute with a cook there, from the end of the heat on; where there is none, the end of the heat. */
   private int at(Deadline deadline) {
-    return book.event()
-        .cooks()
-        .stream()
-        .flatMap(cook -> cook.hours().stream())
-        .filter(hours -> hours.from() <= deadline.by() && deadline.span().from() <= hours.to())
-        .mapToInt(hours -> Math.min(hours.to(), deadline.by()))
-        .max()
-        .orElse(deadline.span().from());
+    int heated = deadline.span().from();
+    return IntStream.rangeClosed(0, deadline.by() - heated)
+        .map(before -> deadline.by() - before)
+        .filter(hands::isAnyoneThere)
+        .findFirst()
+        .orElse(heated);
   }
 }

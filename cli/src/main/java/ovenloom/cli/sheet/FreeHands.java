@@ -84,22 +84,33 @@ final class FreeHands {
 
   private Act by(Act act) {
     int at = act.at();
-    if (act.turn() == Turn.DIAL && isUp(at)) {
+    if (act.turn() == Turn.DIAL && isAtADoor(at)) {
       return act.by(last.cooks().getFirst(), "");
     }
-    Cook free = first(at, cook -> !isInTheMiddle(cook, at));
-    Cook someone = free == null ? first(at, cook -> true) : free;
-    if (someone == null) {
-      return act;
+    Cook free = first(at, cook -> !isInTheMiddle(cook, at) && !isAtABreak(cook, at));
+    if (free != null) {
+      return act.by(free.name(), "");
     }
-    String leaves = free == null ? " Leave your work for it."
-        : isAtABreak(free, at) ? " Leave your break for it." : "";
-    return act.by(someone.name(), leaves);
+    Cook resting = first(at, cook -> !isInTheMiddle(cook, at));
+    if (resting != null) {
+      return act.by(resting.name(), " Leave your break for it.");
+    }
+    Cook busy = first(at, cook -> true);
+    return busy == null ? act : act.by(busy.name(), " Leave your work for it.");
   }
 
-  /** Who has just done something else, mostly taken food out, turns the dial too. */
-  private boolean isUp(int at) {
-    return last.at() == at && !last.cooks().isEmpty();
+  /** Who has just taken something out, and begins nothing else, turns the dial too. */
+  private boolean isAtADoor(int at) {
+    return last.at() == at
+        && plan.event()
+            .cooks()
+            .stream()
+            .anyMatch(cook -> last.cooks().indexOf(cook.name()) == 0 && !isAtSomething(cook, at));
+  }
+
+  /** Whether somebody is there. */
+  boolean isAnyoneThere(int at) {
+    return first(at, cook -> true) != null;
   }
 
   private @Nullable Cook first(int at, Predicate<Cook> may) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.cli.sheet.Journey.Leg;
+import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Filling;
 import ovenloom.model.plan.HandsOn;
 
@@ -37,7 +38,7 @@ record Leaving(Book book, Words words) {
   List<DishAct> then(Journey journey, Leg leg, int at, Turn turn, Spot to, String next) {
     HandsOn out = leg.out();
     List<DishAct> acts = new ArrayList<>();
-    Unloading unloading = unloading(journey.step().dish().name(), leg);
+    Unloading unloading = unloading(journey.step(), leg);
     if (out != null && unloading != null && unloading.at() < at) {
       boolean isPutDown = turn == Turn.OUT && to.equals(HERE);
       if (isPutDown && !unloading.isLong()) {
@@ -56,9 +57,9 @@ record Leaving(Book book, Words words) {
 
   /** Of food that is in an oven. */
   @Nullable
-  Unloading unloading(String dish, Leg leg) {
+  Unloading unloading(BatchStep step, Leg leg) {
     return leg.out() != null && leg.spot() instanceof Spot.InOven(String oven, List<Integer> racks)
-        ? new Unloading(book, dish, oven, leg.out())
+        ? new Unloading(book, step.dish().name(), step.batches().first(), oven, leg.out())
         : null;
   }
 

@@ -2,20 +2,28 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.kitchen.Air;
+import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Where;
 
-/** A hot cabinet or a blast chiller, which is not on all day: switched on in time for its food, and off after it. */
-record PlaceActs(Book book) {
+/**
+ * A hot cabinet or a blast chiller, which is not on all day: switched on in time for its food, and off after it. One with hours, or
+ * that others take, is left to those who have it.
+ */
+record PlaceActs(Book book, FreeHands hands) {
 
   /** It is ready so long after it is switched on, minutes. Common practice, no source. */
   private static final int READY = 30;
+
+  /** No sooner than so long before, minutes. Common practice, as is the next. */
+  private static final int A_MORNING = 240;
 
   /** It stays on where it is wanted again so soon, minutes. */
   private static final int SOON = 180;
@@ -27,31 +35,30 @@ record PlaceActs(Book book) {
         .stores()
         .stream()
         .filter(store -> store.kind() == Store.Kind.HOT || store.air() == Air.BLAST)
+        .filter(store -> store.open().equals(Availability.ALWAYS))
         .forEach(store -> uses(store).forEach(use -> acts.addAll(acts(store, use))));
     return acts;
   }
 
   private List<Act> acts(Store store, Stretch use) {
     Clock clock = new Clock(book.event().calendar());
-    int on = inHours(use.from());
+    int on = inTime(use.from());
     String when = on < use.from() ? ", for " + clock.time(use.from(), on) : "";
     String ready = "Switch on: " + Math.round(store.holds().inCelsius()) + " C" + when + ".";
-    return List.of(act(store, on, ready), act(store, use.to(), "Switch off."));
+    return List.of(act(store, on, Turn.DIAL, ready), act(store, use.to(), Turn.OFF, "Switch off."));
   }
 
-  private static Act act(Store store, int at, String words) {
-    return new Act(at, Turn.DIAL, List.of(), Words.capital(store.name()), words);
+  private static Act act(Store store, int at, Turn turn, String words) {
+    return new Act(at, turn, List.of(), Words.capital(store.name()), words);
   }
 
-  /** In time, if somebody is there by then. */
-  private int inHours(int wanted) {
-    return book.event()
-        .cooks()
-        .stream()
-        .flatMap(cook -> cook.hours().stream())
-        .filter(hours -> hours.from() <= wanted && wanted <= hours.to())
-        .mapToInt(hours -> Math.max(hours.from(), wanted - READY))
-        .min()
+  /** In time, by whoever is there last before it; else as soon as somebody is. */
+  private int inTime(int wanted) {
+    return IntStream.concat(
+        IntStream.rangeClosed(READY, A_MORNING).map(before -> wanted - before),
+        IntStream.rangeClosed(wanted - READY, wanted))
+        .filter(hands::isAnyoneThere)
+        .findFirst()
         .orElse(wanted);
   }
 

@@ -8,6 +8,7 @@ import ovenloom.model.heat.Kind;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
+import ovenloom.model.menu.Step;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.safety.CookTo;
@@ -66,14 +67,28 @@ record ProbeActs(Book book, FreeHands hands, Placement run) {
         .orElse(null);
   }
 
+  /** Whether no step of its dish is on the heat after it, or says how hot it must be inside. */
+  private static boolean isLastOnTheHeat(BatchStep step) {
+    List<Step> onTheHeat = step.dish().steps().stream().filter(Step::cooks).toList();
+    return onTheHeat.stream().noneMatch(each -> said(each) != null)
+        && onTheHeat.getLast().equals(step.step());
+  }
+
+  private static @Nullable Temperature said(Step step) {
+    Need.Bake bake = step.bake();
+    Need.OnBurner burner = step.burner();
+    return bake != null ? bake.core() : burner != null ? burner.core() : null;
+  }
+
   /** As the card says; of raw food no less than it must be cooked to, but for a whole roast, which may be cooler for longer. */
   static @Nullable Temperature core(BatchStep step) {
-    Need.Bake bake = step.step().bake();
-    Need.OnBurner burner = step.step().burner();
-    Temperature card = bake != null ? bake.core() : burner != null ? burner.core() : null;
+    Temperature card = said(step.step());
     CookTo least = CookTo.of(step.dish().tags());
-    if (card == null || least == null || step.dish().tags().contains(WHOLE_ROAST)) {
+    if (least == null || step.dish().tags().contains(WHOLE_ROAST)) {
       return card;
+    }
+    if (card == null) {
+      return step.step().cooks() && isLastOnTheHeat(step) ? least.temperature() : null;
     }
     return card.compareTo(least.temperature()) < 0 ? least.temperature() : card;
   }

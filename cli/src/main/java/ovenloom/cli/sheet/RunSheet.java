@@ -63,14 +63,14 @@ public final class RunSheet {
       dishes.addAll(new Middle(book, run).acts());
       dishes.addAll(new ProbeActs(book, hands, run).acts());
     }
-    dishes.addAll(new CoolingActs(book, life).acts());
+    dishes.addAll(new CoolingActs(book, hands, life).acts());
     FoodActs food = new FoodActs(book, words);
     book.work().steps().forEach(step -> dishes.addAll(food.after(step)));
     List<Act> acts = new ArrayList<>(DishAct.told(dishes, new Leaving(book, words)));
     for (OvenLog log : book.plan().ovens()) {
       acts.addAll(new OvenActs(book, words, log).acts());
     }
-    acts.addAll(new PlaceActs(book).acts());
+    acts.addAll(new PlaceActs(book, hands).acts());
     acts.addAll(new WashActs(book).acts());
     acts.addAll(new TableActs(book.event()).acts());
     return hands.named(InOrder.of(acts));

@@ -66,7 +66,7 @@ final class Start {
     HandsOn out = food.isThere() ? null : food.leg().out();
     boolean byOthers = out != null && !cooks.isEmpty() && !out.cooks().equals(cooks);
     Unloading unloading = out == null ? null
-        : leaving.unloading(food.from().getFirst().dish().name(), food.leg());
+        : leaving.unloading(food.from().getFirst(), food.leg());
     boolean isBefore = unloading != null && unloading.at() < armful.at();
     if (byOthers || isBefore) {
       food.from()

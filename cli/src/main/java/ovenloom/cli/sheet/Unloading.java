@@ -7,7 +7,7 @@ import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 
 /** Taking food out of an oven, in the last minutes it is in there. */
-record Unloading(Book book, String dish, String oven, HandsOn hands) {
+record Unloading(Book book, String dish, int batch, String oven, HandsOn hands) {
 
   /** The minute at which the food of a run is taken out, as the sheet tells it; its end where it is in no oven, or stays in it. */
   static int of(Book book, Placement run) {
@@ -15,7 +15,8 @@ record Unloading(Book book, String dish, String oven, HandsOn hands) {
     return run.hands()
         .stream()
         .filter(hands -> hands.act() == HandsOn.Act.UNLOAD && baking != null)
-        .mapToInt(hands -> new Unloading(book, run.dish(), Objects.requireNonNull(baking).oven(), hands).at())
+        .mapToInt(hands -> new Unloading(book, run.dish(), run.batches().first(),
+            Objects.requireNonNull(baking).oven(), hands).at())
         .findFirst()
         .orElse(run.when().to());
   }
@@ -35,12 +36,12 @@ record Unloading(Book book, String dish, String oven, HandsOn hands) {
         .anyMatch(baking -> baking != null && baking.oven().equals(oven));
   }
 
-  /** Whether who takes it out has work on another dish to begin as that is done. */
+  /** Whether who takes it out has work on other food to begin as that is done. */
   private boolean isWantedElsewhere() {
     return book.plan()
         .placements()
         .stream()
-        .filter(run -> !dish.equals(run.dish()))
+        .filter(run -> !dish.equals(run.dish()) || !run.batches().holds(batch))
         .flatMap(run -> run.hands().stream())
         .anyMatch(next -> next.act() == HandsOn.Act.WORK && next.when().from() == hands.when().to()
             && !Collections.disjoint(next.cooks(), hands.cooks()));

@@ -72,6 +72,18 @@ class RunSheetTest {
         "18:45 | Pie | Out of the oven. Onto the counter until 19:00.");
   }
 
+  /** 165 F for poultry: FDA Food Code 2017, 3-401.11(A). */
+  @Test
+  void raw_poultry_is_probed_though_its_card_says_nothing() {
+    String pie = PIE.replace("- dish: Pie", "- dish: Pie\n    tags: [raw poultry]");
+    var lines = lines(HandPlan.forProblem(KITCHEN + HOST + pie)
+        .run("Pie/fill", at("17:00"))
+        .run("Pie/bake", at("18:00"))
+        .plan());
+
+    assertThat(lines).anyMatch(line -> line.startsWith("18:45 | Pie | Probe the middle: 74 C or more."));
+  }
+
   @Test
   void a_card_that_cooks_poultry_too_little_is_not_believed() {
     String pie = PIE.replace("bake: {at: 180 C}", "bake: {at: 180 C}\n        core: 62 C")

@@ -5,6 +5,7 @@ import java.util.List;
 import ovenloom.model.audit.Break.Unit;
 import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Cards;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchLink;
@@ -39,7 +40,7 @@ record RawBelow() implements KitchenRule {
   @Override
   public List<Break> check(Case plan) {
     List<Break> breaks = new ArrayList<>();
-    List<Temperature> cookTo = cookTo(plan.work());
+    List<Temperature> cookTo = cookTo(plan.cards());
     List<Shelved> all = Shelved.of(plan);
     for (Store store : plan.event().kitchen().stores()) {
       if (store.kind().isCold()) {
@@ -50,10 +51,11 @@ record RawBelow() implements KitchenRule {
   }
 
   /** For each step: what its food needs when the step has ended. Steps come after all they link to. */
-  private static List<Temperature> cookTo(Work work) {
+  private static List<Temperature> cookTo(Cards cards) {
+    Work work = cards.work();
     List<Temperature> all = new ArrayList<>();
     for (BatchStep step : work.steps()) {
-      all.add(step.step().cooks() ? READY_TO_EAT : cookTo(work, step, all));
+      all.add(cards.heats(step) ? READY_TO_EAT : cookTo(work, step, all));
     }
     return all;
   }

@@ -86,6 +86,10 @@ final class StepReader {
     boolean serve = step.yes("serve");
     boolean unattended = step.yes("unattended");
     boolean away = step.yes("away");
+    if (away && (!step.has("hands") || step.has("bake") || step.has("burner"))) {
+      desk.contradiction(step.placeOf("away"), "whoever is away has hands in this, and nothing on the heat",
+          "hands: throughout, and no bake or burner");
+    }
     if (name == null) {
       return null;
     }

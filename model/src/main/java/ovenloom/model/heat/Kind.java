@@ -29,7 +29,7 @@ public enum Kind {
   /** With bones and a hollow, of which four tenths are in the way of the heat. */
   WHOLE_BIRD(Shape.SPHERE, 130, 0.06, 74);
 
-  /** Air in loaves, cakes and pastry, of their volume: a loaf weighs a third of a kilogram a litre, a tart more than half. */
+  /** Air in loaves, cakes and pastry, of their volume: between a loaf, a third of a kilogram a litre, and a tart, twice that. */
   private static final double CRUMB = 0.6;
 
   /** At which its properties are taken, C: half way between a fridge and boiling. */

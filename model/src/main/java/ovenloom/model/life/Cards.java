@@ -90,17 +90,22 @@ public final class Cards {
     return bake == null ? SIMMERING : substance.kind(step.dish()).done().inCelsius();
   }
 
+  /** Whether a step makes its food hot: on an oven or a burner, or in a machine. */
+  public boolean heats(BatchStep step) {
+    return step.step().cooks() || isMadeHotByAMachine(step);
+  }
+
   /**
    * Whether a machine heats it: one that is said to; or, if it comes hot, as a drink does from an urn, whatever it is in where no
    * oven or burner has made it hot.
    */
   boolean isMadeHotByAMachine(BatchStep step) {
-    return step.step().appliances().stream().map(Need.OnAppliance::appliance).anyMatch(this::heats)
+    return step.step().appliances().stream().map(Need.OnAppliance::appliance).anyMatch(this::isAHeater)
         || (!step.step().appliances().isEmpty() && step.dish().arrives() == Arrives.HOT
             && step.dish().steps().stream().noneMatch(Step::cooks));
   }
 
-  private boolean heats(String appliance) {
+  private boolean isAHeater(String appliance) {
     Appliance machine = work.event().kitchen().appliance(appliance);
     return machine != null && machine.heats();
   }
@@ -216,7 +221,7 @@ public final class Cards {
     if (keeps != null && keeps.counter() == null && !colds(keeps).isEmpty()) {
       return colds(keeps).stream().mapToDouble(each -> each.holds().inCelsius()).min().orElseThrow();
     }
-    if (!before.step().cooks()) {
+    if (!heats(before)) {
       return start(before);
     }
     return keeps == null || keeps.equals(Keeps.HARDLY) ? done(before) : room();

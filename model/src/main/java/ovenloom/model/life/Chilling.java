@@ -39,7 +39,7 @@ public final class Chilling {
     for (BatchLink link : cards.work().into(step.index())) {
       BatchStep before = cards.work().steps().get(link.from());
       if (link.carriesFood() && before.dish().food()) {
-        hottest = Math.max(hottest, before.step().cooks() ? cards.done(before) : hottest(before));
+        hottest = Math.max(hottest, cards.heats(before) ? cards.done(before) : hottest(before));
       }
     }
     return hottest;

@@ -78,7 +78,7 @@ public final class MeanWarmth {
         frozen[i] |= frozen[feeder];
       }
       fresh[i] = cards.fresh(step);
-      done[i] = step.step().cooks() || cards.isMadeHotByAMachine(step) ? cards.done(step) : Double.NaN;
+      done[i] = cards.heats(step) ? cards.done(step) : Double.NaN;
       Body body = cards.substance().body(step);
       onTheCounter[i] = body.coolingRate(Places.ON_THE_COUNTER);
       middle[i] = body.middleOverMean(Places.ON_THE_COUNTER);

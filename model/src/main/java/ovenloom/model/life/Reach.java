@@ -50,7 +50,7 @@ public final class Reach {
 
   /** Whether a step makes its food hot: on an oven or a burner, or in a machine. */
   public boolean heats(BatchStep step) {
-    return step.step().cooks() || cards.isMadeHotByAMachine(step);
+    return cards.heats(step);
   }
 
   /** How warm the middle is at the end of a step that heats, as its card has it, C. */

@@ -96,7 +96,7 @@ public final class Starts {
 
   private Map<StartState, Double> byItself(BatchStep step) {
     Map<StartState, Double> all = new EnumMap<>(StartState.class);
-    if (step.step().cooks()) {
+    if (cards.heats(step)) {
       Body body = cards.substance().body(step);
       double left = Math.exp(-body.coolingRate(Places.ON_THE_COUNTER) * STILL_HOT);
       all.put(StartState.STRAIGHT_ON, room() + (cards.done(step) - room()) * left);

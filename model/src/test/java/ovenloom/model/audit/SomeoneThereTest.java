@@ -266,6 +266,18 @@ class SomeoneThereTest {
   }
 
   @Test
+  void between_two_errands_one_is_there() {
+    var supper = aSupperOf(aDish("bread").step(aStep("buy").takes(30).hands().away().in("bowl")),
+        aDish("cheese").step(aStep("fetch").takes(30).hands().away().in("tray"))).cooks(host);
+
+    assertThat(aPlanFor(supper).with(aRun("bread", "buy", "10:00", 30).work("Host"))
+        .with(aRun("cheese", "fetch", "10:30", 30).work("Host"))
+        .with(aStay("bread", "buy", "10:30").counter("19:00"))
+        .with(aStay("cheese", "fetch", "11:00").counter("19:00"))
+        .heldAgainst(rule)).isEmpty();
+  }
+
+  @Test
   void chopping_needs_no_one_but_the_hands_it_has() {
     assertThat(soaked("11:00", 120).heldAgainst(rule)).isEmpty();
   }

@@ -113,11 +113,17 @@ public final class RandomEvents {
     Pace pace = new Pace(least, least + random.nextInt(3) * 5, random.nextInt(3) * 20);
     Takes takes = new Takes(pace, maybe(least + 300));
     boolean once = random.nextInt(4) == 0;
+    List<Need> needs = needs(least);
     return new Step(name("step", number), takes, once, random.nextInt(5) == 0, random.nextInt(5) == 0,
-        random.nextInt(5) == 0,
-        new Step.Together(1 + random.nextInt(3), random.nextBoolean()), needs(least),
+        mayBeAway(needs) && random.nextBoolean(),
+        new Step.Together(1 + random.nextInt(3), random.nextBoolean()), needs,
         links(dish, food, own, others),
         random.nextBoolean() ? null : keeps(), maybe(one(StartState.values())));
+  }
+
+  private static boolean mayBeAway(List<Need> needs) {
+    return needs.stream().anyMatch(Need.Hands.class::isInstance)
+        && needs.stream().noneMatch(each -> each instanceof Need.Bake || each instanceof Need.OnBurner);
   }
 
   /** In the order reading finds them. */

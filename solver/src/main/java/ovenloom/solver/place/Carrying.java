@@ -1,8 +1,9 @@
 package ovenloom.solver.place;
 
+import java.util.List;
 import java.util.stream.IntStream;
 
-/** When food is carried: as a run begins, as one comes off the heat, as a wait goes on elsewhere or is over. */
+/** When food is carried: as a run begins, as its food goes elsewhere to wait, and as a wait is over. */
 final class Carrying {
 
   private final Runs runs;
@@ -11,27 +12,34 @@ final class Carrying {
     this.runs = runs;
   }
 
-  /** The moments of a draft; food that stays on its shelf counts as carried. */
+  /** The moments of a draft; food that goes on to a next step where it is counts as carried. */
   IntStream moments(Draft draft) {
     IntStream begun = runs.runs()
         .stream()
         .filter(run -> run.dish().food())
-        .flatMapToInt(run -> moments(draft, run));
+        .mapToInt(run -> draft.start(run.index()));
     return IntStream.concat(begun,
         IntStream.range(0, runs.waits().size()).flatMap(wait -> moments(draft, wait)));
   }
 
-  private static IntStream moments(Draft draft, Run run) {
-    boolean isHot = run.footing().cooks() || run.footing().onAMachine();
-    int start = draft.start(run.index());
-    return isHot ? IntStream.of(start, draft.end(run.index())) : IntStream.of(start);
+  private IntStream moments(Draft draft, int number) {
+    Wait wait = runs.waits().get(number);
+    List<WaitPart> parts = draft.parts(number);
+    if (parts.isEmpty()) {
+      return IntStream.of(draft.end(wait.run()));
+    }
+    IntStream first = stays(draft, wait, parts.getFirst()) ? IntStream.of()
+        : IntStream.of(parts.getFirst().from());
+    return IntStream.concat(first, parts.stream().mapToInt(WaitPart::to));
   }
 
-  private IntStream moments(Draft draft, int wait) {
-    boolean stays = runs.runs().get(runs.waits().get(wait).run()).footing().onTheWorktop();
-    return draft.parts(wait)
-        .stream()
-        .flatMapToInt(part -> stays && part.kind() == WaitPart.Kind.COUNTER ? IntStream.of(part.to())
-            : IntStream.of(part.from(), part.to()));
+  /** Whether food goes on standing where its step had it. */
+  private boolean stays(Draft draft, Wait wait, WaitPart part) {
+    int run = wait.run();
+    return switch (part.kind()) {
+      case COUNTER -> runs.runs().get(run).footing().onTheWorktop();
+      case STORE -> draft.shelves[run] != null && draft.store[run] == part.place();
+      case BURNER, OVEN -> true;
+    };
   }
 }

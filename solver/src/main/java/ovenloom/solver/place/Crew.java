@@ -197,6 +197,11 @@ public final class Crew {
     return latest;
   }
 
+  /** Whether somebody is at work, or out of hours, in some of these minutes. */
+  boolean isAnyoneAtWork(int from, int to) {
+    return Arrays.stream(timelines).anyMatch(cook -> !cook.isFree(from, to));
+  }
+
   /** Takes somebody who is free to wash up. */
   int takeForWash(int from, int minutes) {
     for (int i = 0; i < timelines.length; i++) {

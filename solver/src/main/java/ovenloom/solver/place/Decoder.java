@@ -90,6 +90,7 @@ public final class Decoder {
     for (int again = 0; again < AGAIN && coldStarts.settle(draft, fitting); again++) {
       placeAll(decisions);
     }
+    washUp();
     circuits.check(draft);
     coldStarts.check(draft);
     traces.check(draft);
@@ -104,6 +105,10 @@ public final class Decoder {
     for (int turn = 0; turn < decisions.steps(); turn++) {
       place(runs.runOf().get(decisions.step(turn)), decisions);
     }
+    coldStarts.follow(draft);
+  }
+
+  private void washUp() {
     for (VesselPool pool : floor.vessels) {
       for (int i = 0; pool != null && i < pool.washes(); i++) {
         VesselPool.Done wash = pool.wash(i);
@@ -112,7 +117,6 @@ public final class Decoder {
         }
       }
     }
-    coldStarts.follow(draft);
   }
 
   private void place(int run, Decisions decisions) {

@@ -45,7 +45,7 @@ final class Forecast {
     Event event = runs.event();
     Profile profile = Profile.of(event.rules());
     Kitchen kitchen = event.kitchen();
-    perishing = new Perishing(work);
+    perishing = new Perishing(runs.minutes().cards());
     limits = profile.cool();
     mostOut = profile.out()
         .stream()

@@ -18,6 +18,9 @@ final class Interruptions {
   /** By cook: the moments at which one is there and at no break. */
   private final BitSet[] there;
 
+  /** The moments at which anyone is in hours. */
+  private final BitSet inHours = new BitSet();
+
   private final BitSet[] amid;
 
   Interruptions(Runs runs) {
@@ -36,6 +39,7 @@ final class Interruptions {
     for (Stretch hours : cook.hours()) {
       there.set(Math.max(0, hours.from() - zero), Math.max(0, hours.to() + 1 - zero));
     }
+    inHours.or(there);
     for (Stretch pause : cook.breaks()) {
       there.clear(Math.max(0, pause.from() + 1 - zero), Math.max(0, pause.to() - zero));
     }
@@ -55,7 +59,10 @@ final class Interruptions {
     }
     List<VesselPool.Done> washes = draft.washes;
     washes.forEach(wash -> isAtWork(wash.cook(), wash.from(), wash.to()));
-    return (int) carrying.moments(draft).distinct().filter(moment -> !isAnyoneFree(moment - zero)).count();
+    BitSet moments = new BitSet();
+    carrying.moments(draft).filter(moment -> moment >= zero).forEach(moment -> moments.set(moment - zero));
+    moments.and(inHours);
+    return (int) moments.stream().filter(moment -> !isAnyoneFree(moment)).count();
   }
 
   private void isAtWork(int cook, int from, int to) {
@@ -66,7 +73,7 @@ final class Interruptions {
 
   private boolean isAnyoneFree(int moment) {
     for (int cook = 0; cook < there.length; cook++) {
-      if (moment >= 0 && there[cook].get(moment) && !amid[cook].get(moment)) {
+      if (there[cook].get(moment) && !amid[cook].get(moment)) {
         return true;
       }
     }

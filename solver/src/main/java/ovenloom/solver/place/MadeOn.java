@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -24,6 +25,7 @@ final class MadeOn {
   static final int ANY_DAY = Integer.MIN_VALUE;
 
   private final Event event;
+  private final Cards cards;
   private final Work work;
   private final OptionalInt days;
   private final Set<String> freezers;
@@ -33,8 +35,9 @@ final class MadeOn {
   private final int[] ifRaw;
   private final int[] ifCooked;
 
-  MadeOn(Work work) {
-    this.work = work;
+  MadeOn(Cards cards) {
+    this.cards = cards;
+    work = cards.work();
     event = work.event();
     days = Profile.of(event.rules()).days().stream().mapToInt(Profile.Days::most).min();
     freezers = event.kitchen()
@@ -74,7 +77,7 @@ final class MadeOn {
   private void cook(BatchStep step) {
     int i = step.index();
     raw[i] = Perishable.isFromTheStart(step.dish().tags());
-    cooked[i] = step.step().cooks();
+    cooked[i] = cards.heats(step);
     for (BatchLink link : work.into(i)) {
       raw[i] |= link.carriesFood() && raw[link.from()];
       cooked[i] |= link.carriesFood() && cooked[link.from()];

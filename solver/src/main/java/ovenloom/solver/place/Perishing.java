@@ -1,5 +1,6 @@
 package ovenloom.solver.place;
 
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Work;
@@ -11,14 +12,15 @@ final class Perishing {
   private final boolean[] out;
   private final boolean[] onceCooked;
 
-  Perishing(Work work) {
+  Perishing(Cards cards) {
+    Work work = cards.work();
     int steps = work.steps().size();
     boolean[] raw = new boolean[steps];
     boolean[] cooked = new boolean[steps];
     for (BatchStep step : work.steps()) {
       int i = step.index();
       raw[i] = Perishable.isFromTheStart(step.dish().tags());
-      cooked[i] = step.step().cooks();
+      cooked[i] = cards.heats(step);
       for (BatchLink link : work.into(i)) {
         raw[i] |= link.carriesFood() && raw[link.from()];
         cooked[i] |= link.carriesFood() && cooked[link.from()];

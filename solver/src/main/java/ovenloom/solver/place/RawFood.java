@@ -1,5 +1,6 @@
 package ovenloom.solver.place;
 
+import ovenloom.model.life.Cards;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Work;
@@ -10,10 +11,11 @@ final class RawFood {
 
   private final long[] requires;
 
-  RawFood(Work work) {
+  RawFood(Cards cards) {
+    Work work = cards.work();
     requires = new long[work.steps().size()];
     for (BatchStep unit : work.steps()) {
-      requires[unit.index()] = unit.step().cooks() ? 0 : before(work, unit);
+      requires[unit.index()] = cards.heats(unit) ? 0 : before(work, unit);
     }
   }
 

@@ -41,8 +41,8 @@ final class RunsMaker {
     this.together = together;
     work = Work.of(event);
     runOf = new int[work.steps().size()];
-    raw = new RawFood(work);
-    madeOn = new MadeOn(work);
+    raw = new RawFood(minutes.cards());
+    madeOn = new MadeOn(minutes.cards());
     group();
   }
 

@@ -11,7 +11,7 @@ import ovenloom.model.menu.Event;
  */
 final class WashUp {
 
-  /** Somebody is about for so long after a vessel was emptied, minutes. */
+  /** Who worked is about for so long after it, minutes: no sitting more. Common practice, as is the next. */
   private static final int STILL_ABOUT = 60;
 
   /** Hands are wanted for other things so long before a course, minutes. */
@@ -34,7 +34,8 @@ final class WashUp {
     int minutes = wash.to() - wash.from();
     int last = Math.min(wash.from() - 1, dirty + STILL_ABOUT);
     for (int from = dirty; from <= last; from++) {
-      if (!isInAHurry(from, minutes) && crew.latestWash(from, minutes) == from) {
+      boolean isStillAbout = crew.isAnyoneAtWork(from - STILL_ABOUT + 1, from);
+      if (isStillAbout && !isInAHurry(from, minutes) && crew.latestWash(from, minutes) == from) {
         int cook = crew.takeForWash(from, minutes);
         return new VesselPool.Done(wash.vessel(), wash.pieces(), from, from + minutes, cook);
       }
