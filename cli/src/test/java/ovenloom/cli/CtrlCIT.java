@@ -60,10 +60,10 @@ class CtrlCIT {
         event: Too much
         guests: 4
         courses: [{name: supper, at: 2026-10-10 19:00}]
-        cooks: [{name: Host, hours: {on the day: 18:30-19:30}}]
+        cooks: [{name: Host, hours: {on the day: 15:00-19:30}}]
         dishes:
-          - {dish: Omelette, steps: [{do: fry, takes: 25 min, hands: throughout}]}
-          - {dish: Pancakes, steps: [{do: fry, takes: 20 min, hands: throughout}]}
+          - {dish: Meringue, steps: [{do: bake, takes: 60 min, in: baking tray, bake: {at: 100 C}}]}
+          - {dish: Pizza, steps: [{do: bake, takes: 30 min, in: baking tray, bake: {at: 250 C}}]}
         """);
     var program = program("solve", problem.toString(), "--for", "10min");
 

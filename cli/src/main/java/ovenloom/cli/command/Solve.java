@@ -4,12 +4,16 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.ClashText;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
+import ovenloom.solver.proof.Clash;
+import ovenloom.solver.proof.WindowLoads;
 import ovenloom.solver.search.Found;
 import ovenloom.solver.search.Search;
 import picocli.CommandLine.ArgGroup;
@@ -60,6 +64,12 @@ final class Solve implements Callable<Integer> {
   private int solve(
       Event event, List<Plan.Source> sources, List<Mistake> notes, @Nullable PlanTarget target) {
     Notes.print(kit.err(), notes);
+    Optional<Clash> clash = WindowLoads.of(event);
+    if (clash.isPresent()) {
+      kit.err().println("ovenloom: there is no plan");
+      kit.err().print(ClashText.of(event, clash.get(), kit.terminal().width()));
+      return Answer.NO;
+    }
     Found found = find(event, sources);
     if (!found.isAPlan()) {
       return new NoneFound(kit).print(event, found);

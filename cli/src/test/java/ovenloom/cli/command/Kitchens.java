@@ -33,6 +33,22 @@ final class Kitchens {
         """);
   }
 
+  /** One oven, and two bakes of one evening, one cool and one hot, that must both be fresh. */
+  static Path twoMarksAtOnce(Path folder) throws IOException {
+    return Files.writeString(folder.resolve("two-marks.yaml"), """
+        ovenloom: 1
+        event: Two marks
+        guests: 4
+        courses: [{name: supper, at: 2026-10-10 19:00}]
+        cooks: [{name: Host, hours: {on the day: 15:00-19:30}}]
+        dishes:
+          - dish: Meringue
+            steps: [{do: bake, takes: 60 min, in: baking tray, bake: {at: 100 C}}]
+          - dish: Pizza
+            steps: [{do: bake, takes: 30 min, in: baking tray, bake: {at: 250 C}}]
+        """);
+  }
+
   /** A roast of two hours, and a cook who comes home an hour before supper. */
   static Path tooLateToBegin(Path folder) throws IOException {
     return Files.writeString(folder.resolve("too-late.yaml"), """

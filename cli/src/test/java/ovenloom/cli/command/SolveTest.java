@@ -129,14 +129,26 @@ class SolveTest {
   void where_no_plan_is_found_the_best_try_is_told_by_its_breaks_and_never_as_a_plan() throws IOException {
     var file = folder.resolve("plan.json");
 
-    var typed = ovenloom("solve", Kitchens.tooMuchForOne(folder), "--tries", 20, "-o", file);
+    var typed = ovenloom("solve", Kitchens.twoMarksAtOnce(folder), "--tries", 20, "-o", file);
 
     assertThat(typed.code()).isEqualTo(4);
     assertThat(typed.out()).isEmpty();
     assertThat(typed.err()).startsWith("ovenloom: no plan found in ")
-        .contains("The best try is no plan: it breaks a rule", "1.  ", "Pancakes/fry", "Off by ",
-            "\nSeems short:  hands, for Pancakes/fry.\n", "--for 2min");
+        .contains("The best try is no plan: it breaks a rule", "1.  ", "/bake", "Off by ", "\nSeems short:  ",
+            "--for 2min");
     assertThat(file).doesNotExist();
+  }
+
+  @Test
+  void where_it_is_plain_that_there_is_no_plan_the_clash_is_told_at_once() throws IOException {
+    var typed = ovenloom("solve", Kitchens.tooMuchForOne(folder), "--for", "1h");
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err().replaceAll("\\s+", " "))
+        .startsWith("ovenloom: there is no plan Between Saturday 10 October 2026, 18:")
+        .contains(" hands are asked for ", " min and there are ",
+            ": Omelette/fry and Pancakes/fry. It would help ");
   }
 
   @Test

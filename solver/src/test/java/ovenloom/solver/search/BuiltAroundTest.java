@@ -20,6 +20,10 @@ import ovenloom.model.check.Checks;
 import ovenloom.model.check.Finding;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
+import ovenloom.model.plan.Placement;
+import ovenloom.solver.place.Extents;
+import ovenloom.solver.place.Run;
+import ovenloom.solver.proof.WindowLoads;
 
 /** Kitchens in which a plan is known to exist, as roomy or as tight as may be: how many of them the search can plan. */
 class BuiltAroundTest {
@@ -42,7 +46,7 @@ class BuiltAroundTest {
   }
 
   @Test
-  void a_plan_is_known_for_each_of_them_and_no_check_refuses_it() throws Exception {
+  void a_plan_is_known_for_each_of_them_and_no_check_or_proof_refuses_it() throws Exception {
     List<String> refused = each(kitchens, kitchen -> wrongWith(kitchen)).stream()
         .flatMap(List::stream)
         .toList();
@@ -71,7 +75,24 @@ class BuiltAroundTest {
         .stream()
         .filter(Finding::fatal)
         .forEach(each -> wrong.add(kitchen.seed() + ": " + each));
+    WindowLoads.of(kitchen.event()).ifPresent(clash -> wrong.add(kitchen.seed() + ": " + clash));
+    outside(kitchen).forEach(run -> wrong.add(kitchen.seed() + ": outside its extent, " + run));
     return wrong;
+  }
+
+  /** Runs of the known plan that are not where every plan's must be. */
+  private static List<Placement> outside(BuiltAround kitchen) {
+    Extents extents = Extents.of(kitchen.event());
+    List<Placement> outside = new ArrayList<>();
+    for (Run run : extents.runs()) {
+      Placement placed = kitchen.known()
+          .placement(run.dish().name(), run.step().name(), run.batches().first());
+      if (placed.when().from() < extents.earliest(run.index())
+          || placed.when().to() > extents.latest(run.index())) {
+        outside.add(placed);
+      }
+    }
+    return outside;
   }
 
   private static int steps(Event event) {

@@ -1,0 +1,187 @@
+package ovenloom.solver.proof;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Appliance;
+import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.kitchen.Cook;
+import ovenloom.model.kitchen.Vessel;
+import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Size;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.measure.Stretches;
+import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Filling;
+import ovenloom.model.menu.Need;
+import ovenloom.model.menu.Work;
+import ovenloom.solver.place.Extents;
+import ovenloom.solver.place.Run;
+
+/**
+ * What the kitchen has of each thing and what the menu asks of it. What is hard to say is left out or made easier, never harder:
+ * doors, moments that slip, what closes or is taken, dials, how pans fit on a rack.
+ */
+final class Supplies {
+
+  private final Event event;
+  private final Work work;
+  private final Extents extents;
+
+  Supplies(Event event, Extents extents) {
+    this.event = event;
+    this.work = Work.of(event);
+    this.extents = extents;
+  }
+
+  List<Supply> all() {
+    List<Supply> all = new ArrayList<>(List.of(hands(null)));
+    skills().forEach(skill -> all.add(hands(skill)));
+    List.of(BurnerSize.values()).reversed().forEach(size -> all.add(burners(size)));
+    event.kitchen().appliances().forEach(appliance -> all.add(appliance(appliance)));
+    all.add(racks());
+    all.removeIf(supply -> supply.tasks().isEmpty());
+    return all;
+  }
+
+  private Set<String> skills() {
+    Set<String> skills = new TreeSet<>();
+    event.cooks().forEach(cook -> skills.addAll(cook.skills()));
+    return skills;
+  }
+
+  /** Of cooks in hours and at no break; of those with a skill, for what wants it. */
+  private Supply hands(@Nullable String skill) {
+    List<Task> tasks = new ArrayList<>();
+    for (List<Run> group : groups(run -> true)) {
+      for (Need.Hands need : group.getFirst().step().hands()) {
+        if (skill == null || skill.equals(need.skill())) {
+          tasks.addAll(tasks(group, need, skill == null ? need.cooks() : 1));
+        }
+      }
+    }
+    List<Stretches> hours = event.cooks()
+        .stream()
+        .filter(cook -> skill == null || cook.skills().contains(skill))
+        .map(Supplies::atWork)
+        .toList();
+    String what = skill == null ? "hands" : "hands for " + skill;
+    return new Supply(Clash.Kind.MINUTES, what, tasks, (from, to) -> hours.stream()
+        .mapToLong(each -> each.shared(Stretches.of(new Stretch(from, to))).minutes())
+        .sum());
+  }
+
+  private static Stretches atWork(Cook cook) {
+    return new Stretches(cook.hours()).without(new Stretches(cook.breaks()));
+  }
+
+  /** As many as the runs that its batches need at least, anywhere between the first minute of any and the last of any. */
+  private List<Task> tasks(List<Run> group, Need.Hands need, int cooks) {
+    Run first = group.getFirst();
+    int earliest = group.stream().mapToInt(run -> extents.earliest(run.index())).min().orElseThrow();
+    int latest = group.stream().mapToInt(run -> extents.latest(run.index())).max().orElseThrow();
+    int least = extents.least(first.index());
+    int minutes = switch (need.moment()) {
+      case Need.Moment.Throughout() -> least;
+      case Need.Moment.First(int some) -> some;
+      case Need.Moment.Last(int some) -> some;
+      case Need.Moment.At(int after, int some, boolean sharp) -> some;
+    };
+    int before = need.moment() instanceof Need.Moment.Last ? least - minutes : 0;
+    int after = need.moment() instanceof Need.Moment.First ? least - minutes : 0;
+    int runs = Math.ceilDiv(group.size(), first.step().together().most());
+    BatchStep step = first.units().getFirst();
+    return Collections.nCopies(runs, new Task(step, earliest + before, latest - after, minutes, cooks));
+  }
+
+  private Supply burners(BurnerSize size) {
+    List<Task> tasks = new ArrayList<>();
+    for (Run run : extents.runs()) {
+      Need.OnBurner need = run.step().burner();
+      boolean isAlone = !run.step().together().oneVessel();
+      if (need != null && isAlone && need.atLeast().compareTo(size) >= 0) {
+        tasks.add(task(run, Math.max(1, run.pieces().size())));
+      }
+    }
+    long count = event.kitchen().burners().stream().filter(each -> each.size().compareTo(size) >= 0).count();
+    String what = size == BurnerSize.SMALL ? "burners" : size.name().toLowerCase(Locale.ROOT) + " burners";
+    return Supply.of(what, tasks, count);
+  }
+
+  private Supply appliance(Appliance appliance) {
+    List<Task> tasks = new ArrayList<>();
+    for (List<Run> group : groups(run -> isAt(run, appliance))) {
+      Run first = group.getFirst();
+      int runs = Math.ceilDiv(group.size(), first.step().together().most());
+      int earliest = group.stream().mapToInt(run -> extents.earliest(run.index())).min().orElseThrow();
+      int latest = group.stream().mapToInt(run -> extents.latest(run.index())).max().orElseThrow();
+      tasks.addAll(Collections.nCopies(runs,
+          new Task(first.units().getFirst(), earliest, latest, extents.least(first.index()), 1)));
+    }
+    return Supply.of("the " + appliance.name(), tasks, (long) appliance.count() * appliance.places());
+  }
+
+  private static boolean isAt(Run run, Appliance appliance) {
+    return run.step().appliances().stream().anyMatch(need -> need.appliance().equals(appliance.name()));
+  }
+
+  /** By area, of pans with a size: what lies on a rack covers that much of it. */
+  private Supply racks() {
+    List<Task> tasks = new ArrayList<>();
+    for (Run run : extents.runs()) {
+      boolean isAlone = !run.step().together().oneVessel();
+      long area = run.step().bake() == null || !isAlone ? 0 : area(run.units().getFirst());
+      if (area > 0) {
+        tasks.add(task(run, area));
+      }
+    }
+    long there = event.kitchen()
+        .ovens()
+        .stream()
+        .flatMap(oven -> oven.racks().stream())
+        .mapToLong(rack -> area(rack.width(), rack.depth()))
+        .sum();
+    return new Supply(Clash.Kind.ROOM, "the oven racks", tasks, (from, to) -> there * (to - from));
+  }
+
+  private long area(BatchStep step) {
+    long area = 0;
+    for (Filling filling : work.fillingsOf(step.index())) {
+      Vessel vessel = event.kitchen().vessel(filling.vessel());
+      Size size = vessel == null ? null : vessel.size();
+      area += size == null ? 0 : filling.count() * area(size.width(), size.depth());
+    }
+    return area;
+  }
+
+  /** In square millimetres. */
+  private static long area(Length width, Length depth) {
+    return (width.micrometres() / 1000) * (depth.micrometres() / 1000);
+  }
+
+  private Task task(Run run, long amount) {
+    int i = run.index();
+    return new Task(run.units().getFirst(), extents.earliest(i), extents.latest(i), extents.least(i), amount);
+  }
+
+  /** The runs of each step of a dish. */
+  private Collection<List<Run>> groups(Predicate<Run> which) {
+    Map<List<String>, List<Run>> groups = new LinkedHashMap<>();
+    extents.runs()
+        .stream()
+        .filter(which)
+        .forEach(run -> groups
+            .computeIfAbsent(List.of(run.dish().name(), run.step().name()), none -> new ArrayList<>())
+            .add(run));
+    return groups.values();
+  }
+}
