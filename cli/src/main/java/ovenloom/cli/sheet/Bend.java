@@ -26,7 +26,7 @@ record Bend(Book book, BatchStep step, Need.Bake bake, Baking baking) {
     List<String> reasons = new ArrayList<>();
     Starts.Start meant = new Starts(new Cards(book.work())).of(step).getFirst();
     if (meant.state() != baking.state()) {
-      reasons.add(from(baking.state(), meant.state()));
+      reasons.add(comesCold() ? "still cold from the fridge" : from(baking.state(), meant.state()));
     }
     if (!isAtItsMarks()) {
       reasons.add("the card says " + bake.stages().getLast().written().written());
@@ -35,6 +35,16 @@ record Bend(Book book, BatchStep step, Need.Bake bake, Baking baking) {
       reasons.add(more > 0 ? "it goes in a little colder" : "it goes in a little warmer");
     }
     return than + ": " + String.join(", and ", reasons) + ".";
+  }
+
+  /** Whether it has been out of the fridge for a while, and is booked as from there. */
+  private boolean comesCold() {
+    int at = baking.stages().getFirst().when().from();
+    return baking.state() == StartState.CHILLED
+        && book.feeding(step)
+            .stream()
+            .map(before -> Journey.of(book, before).before(at).spot())
+            .noneMatch(Spot.OnShelves.class::isInstance);
   }
 
   private static String from(StartState state, StartState meant) {

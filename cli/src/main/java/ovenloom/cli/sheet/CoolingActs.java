@@ -14,13 +14,17 @@ import ovenloom.model.watch.Watch;
 /** Where cooked food must cool in time: a thermometer when the time is over, or while someone is still there to read it. */
 record CoolingActs(Book book, FreeHands hands, Life life) {
 
+  /** What is probed so long before it is served can still be done something about, minutes. Common practice. */
+  private static final int IN_TIME = 15;
+
   /** A moment at which steps of one dish are probed. */
   private record Look(int at, List<BatchStep> steps) {}
 
   List<DishAct> acts() {
     List<DishAct> acts = new ArrayList<>();
     looks().forEach((look, deadlines) -> {
-      CoolingWords words = new CoolingWords(book.event(), look.at(), deadlines);
+      List<Deadline> unserved = deadlines.stream().filter(each -> each.by() < served(each)).toList();
+      CoolingWords words = new CoolingWords(book.event(), look.at(), deadlines, unserved);
       Turn turn = words.reading().isEmpty() ? Turn.BY_ITSELF : Turn.PROBE;
       acts.addAll(acts(look.at(), turn, look.steps(), words.all()));
       words.last()
@@ -67,11 +71,19 @@ record CoolingActs(Book book, FreeHands hands, Life life) {
         && (isThere || at(other) == at);
   }
 
-  /** The last minute with a cook there, from the end of the heat on; where there is none, the end of the heat. */
+  /** When what is probed goes to the table as it is; never, for what goes on into something else. */
+  private int served(Deadline deadline) {
+    BatchStep step = deadline.step(deadline.by());
+    return book.work().goesToTheTable(step.index()) ? book.event().due(step.dish(), step.batches().first())
+        : Integer.MAX_VALUE;
+  }
+
+  /** The last minute with a cook there and the food not yet served, from the end of the heat on; where there is none, the end of the heat. */
   private int at(Deadline deadline) {
     int heated = deadline.span().from();
-    return IntStream.rangeClosed(0, deadline.by() - heated)
-        .map(before -> deadline.by() - before)
+    int last = Math.max(heated, Math.min(deadline.by(), served(deadline) - IN_TIME));
+    return IntStream.rangeClosed(0, last - heated)
+        .map(before -> last - before)
         .filter(hands::isAnyoneThere)
         .findFirst()
         .orElse(heated);

@@ -18,8 +18,9 @@ import ovenloom.model.watch.Deadline;
  * thrown away, is common practice.
  *
  * @param deadlines in the order of time
+ * @param unserved those of them that end before the food is served
  */
-record CoolingWords(Event event, int at, List<Deadline> deadlines) {
+record CoolingWords(Event event, int at, List<Deadline> deadlines, List<Deadline> unserved) {
 
   private static final int BOILING = 100;
 
@@ -81,7 +82,7 @@ record CoolingWords(Event event, int at, List<Deadline> deadlines) {
   }
 
   private List<Deadline> later() {
-    return firsts().filter(each -> each.by() > at).toList();
+    return firsts().filter(each -> each.by() > at && unserved.contains(each)).toList();
   }
 
   /** The last of those that end when nobody is here. */

@@ -64,7 +64,9 @@ record Journey(BatchStep step, Placement run, List<Leg> legs) {
 
   /** Whether some of the food stays where it is when another share is taken. */
   boolean hasMoreAfter(int minute) {
-    return legs.stream().anyMatch(leg -> leg.when().from() < minute && minute < leg.when().to());
+    Spot here = before(minute).spot();
+    return legs.stream()
+        .anyMatch(leg -> leg.when().from() <= minute && minute < leg.when().to() && leg.spot().equals(here));
   }
 
   /** Where a batch is in a run that others share: on its own racks, burners or shelves. */

@@ -36,7 +36,7 @@ class BendTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"CHILLED, 57, 12 min more than on the card: straight from the fridge.",
+  @CsvSource({"CHILLED, 57, 12 min more than on the card: still cold from the fridge.",
       "STRAIGHT_ON, 39, 6 min less than on the card: still hot."})
   void a_colder_or_warmer_start_is_named(StartState from, int minutes, String why) {
     assertThat(loaded(run -> run.minutes(minutes).from(from))).endsWith(" " + why);

@@ -94,8 +94,12 @@ class CoolingActsTest {
     var aMinuteOver = cooled("rules: us-service\n", HOST, SOUP, at("16:49"));
 
     assertThat(inTime).noneMatch(line -> line.contains("If it is warmer"));
-    assertThat(aMinuteOver)
-        .anyMatch(line -> line.startsWith("19:19 | Soup | Probe the middle: 21 C or less."));
+    assertThat(aMinuteOver).filteredOn(line -> line.contains("Probe the middle"))
+        .as("a quarter of an hour before it is served")
+        .singleElement()
+        .asString()
+        .startsWith("18:45 | Soup | Probe the middle: ")
+        .doesNotContain("nobody is here");
   }
 
   @Test
