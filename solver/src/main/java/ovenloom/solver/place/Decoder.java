@@ -208,7 +208,8 @@ public final class Decoder {
       latest = Math.min(latest, latestEnd(run, tie));
     }
     int next = nextBatch[run.index()];
-    return traces.latestEnd(run, next < 0 ? latest : Math.min(latest, draft.end[next]), draft);
+    int end = traces.latestEnd(run, next < 0 ? latest : Math.min(latest, draft.end[next]), draft);
+    return errands.latestEnd(run, end, leastMinutes[run.index()], draft);
   }
 
   private int latestEnd(Run run, Tie tie) {

@@ -20,11 +20,86 @@ final class Errands {
   private final Carrying carrying;
   private final int[] errands;
 
+  /** When food goes to the table. */
+  private final int[] dues;
+
   Errands(Runs runs) {
     this.runs = runs;
     dials = new DialLog(runs.event());
     carrying = new Carrying(runs);
+    dues = runs.waits()
+        .stream()
+        .flatMap(wait -> wait.takers().stream())
+        .filter(taker -> taker.run() == Wait.TABLE)
+        .mapToInt(Wait.Taker::due)
+        .distinct()
+        .toArray();
     errands = runs.runs().stream().filter(run -> run.step().away()).mapToInt(Run::index).toArray();
+  }
+
+  /**
+   * When a run that could end at a minute has to, so that nobody is out who is needed for what is placed already; as far as that can
+   * be told before it has a cook, and counted with the fewest minutes.
+   */
+  int latestEnd(Run run, int end, int minutes, Draft draft) {
+    int latest = end;
+    int last = Integer.MAX_VALUE;
+    while (errands.length > 0 && latest < last) {
+      last = latest;
+      latest = run.step().away() ? notOut(run, latest, minutes, draft) : notLeft(run, latest, minutes, draft);
+    }
+    return latest;
+  }
+
+  /** An errand, before whatever is on the heat meanwhile and whatever begins meanwhile. */
+  private int notOut(Run errand, int end, int minutes, Draft draft) {
+    int latest = end;
+    for (int due : dues) {
+      boolean isMissed = latest - minutes < due && due < latest;
+      latest = isMissed && isAlone(latest - minutes, latest, errand) ? due : latest;
+    }
+    for (Run other : runs.runs()) {
+      int i = other.index();
+      if (draft.placed[i] && !other.step().away() && other.dish().food()) {
+        int begins = draft.start[i];
+        boolean isLeft = isWatched(other) && begins < latest && latest - minutes < draft.end[i];
+        boolean isMissed = latest - minutes < begins && begins < latest;
+        if ((isLeft || isMissed) && isAlone(latest - minutes, latest, errand)) {
+          latest = Math.min(latest, begins);
+        }
+      }
+    }
+    return latest;
+  }
+
+  /** Anything else, before an errand or from the minute of its start. */
+  private int notLeft(Run run, int end, int minutes, Draft draft) {
+    int latest = end;
+    for (int errand : errands) {
+      if (draft.placed[errand] && run.dish().food()
+          && isAlone(draft.start[errand], draft.end[errand], runs.runs().get(errand))) {
+        int out = draft.start[errand];
+        int begins = latest - minutes;
+        boolean isLeft = isWatched(run) && begins < draft.end[errand] && out < latest;
+        boolean isMissed = out < begins && begins < draft.end[errand];
+        latest = isLeft ? out : isMissed ? out + minutes : latest;
+      }
+    }
+    return latest;
+  }
+
+  private static boolean isWatched(Run run) {
+    return run.footing().cooks() && !run.step().unattended();
+  }
+
+  /** Whether no more cooks are in hours for some of a stretch than the errand takes. */
+  private boolean isAlone(int from, int to, Run errand) {
+    long there = runs.event()
+        .cooks()
+        .stream()
+        .filter(cook -> cook.hours().stream().anyMatch(each -> each.from() <= from && to <= each.to()))
+        .count();
+    return there <= errand.hands().stream().mapToInt(HandsNeed::cooks).max().orElse(0);
   }
 
   /** Notes on the draft each errand on which somebody goes who is needed. */
@@ -33,10 +108,14 @@ final class Errands {
       return;
     }
     Presence home = home(draft);
-    int[] moments = moments(draft);
+    int[] moments = null;
     for (int errand : errands) {
       for (int i = 0; i < draft.handsOf(errand); i++) {
         Crew.Taken out = draft.hands(errand, i);
+        if (home.covers(out.from(), out.to())) {
+          continue;
+        }
+        moments = moments == null ? moments(draft) : moments;
         int off = left(draft, home, out) + missed(home, moments, out);
         if (off > 0) {
           draft.fallsShort(errand, off);
