@@ -1,6 +1,7 @@
 package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -9,6 +10,7 @@ import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Cards;
 import ovenloom.model.life.Chilling;
+import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.measure.TemperatureUnit;
@@ -66,7 +68,32 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
         .flatMap(baking -> baking.racks().stream())
         .toList();
     boolean isShared = racks.size() > 1 && racks.stream().distinct().count() == 1;
-    return isShared ? "side by side on the " + words.racks(oven, racks) : words.racks(oven, racks);
+    String on = isShared ? "side by side on the " + words.racks(oven, racks) : words.racks(oven, racks);
+    return on + (isTooTall(oven, racks) ? " with the rack above it taken out" : "");
+  }
+
+  /** Whether it stands higher than there is room below the next rack. */
+  private boolean isTooTall(String name, List<Integer> racks) {
+    Oven oven = words.kitchen().oven(name);
+    Need.Bake bake = step().step().bake();
+    if (oven == null || bake == null || racks.isEmpty()) {
+      return false;
+    }
+    int rack = Collections.max(racks);
+    boolean isTop = rack == oven.racks().size() - 1;
+    return !isTop && height(bake) > oven.racks().get(rack).clear().micrometres();
+  }
+
+  private long height(Need.Bake bake) {
+    Length stands = bake.stands();
+    long own = stands == null ? 0 : stands.micrometres();
+    return armful.fillings()
+        .stream()
+        .map(filling -> words.kitchen().vessel(filling.vessel()))
+        .map(vessel -> vessel == null ? null : vessel.size())
+        .map(size -> size == null ? null : size.height())
+        .mapToLong(each -> each == null ? 0 : each.micrometres())
+        .reduce(own, Math::max);
   }
 
   /** With the vessels, and with those it is poured out of where that is work by the way and no step of its own. */
