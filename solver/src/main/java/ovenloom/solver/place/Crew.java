@@ -25,15 +25,17 @@ public final class Crew {
     busy = new int[cooks.size()];
     there = there(cooks);
     for (int i = 0; i < timelines.length; i++) {
-      Presence hours = Presence.never();
-      for (Stretch stretch : cooks.get(i).hours()) {
-        hours = hours.and(stretch.from(), stretch.to());
-      }
-      for (Stretch pause : cooks.get(i).breaks()) {
-        hours = hours.except(pause.from(), pause.to());
-      }
-      timelines[i] = new CookTimeline(from, to, hours);
+      timelines[i] = new CookTimeline(from, to, atWork(cooks.get(i)));
     }
+  }
+
+  /** When a cook is in hours and at no break. */
+  static Presence atWork(Cook cook) {
+    Presence hours = there(List.of(cook));
+    for (Stretch pause : cook.breaks()) {
+      hours = hours.except(pause.from(), pause.to());
+    }
+    return hours;
   }
 
   /** When at least one of some cooks is in hours; a break counts as there. */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Cook;
-import ovenloom.model.measure.Stretch;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.solver.timeline.Presence;
 
@@ -128,10 +127,7 @@ final class Errands {
     Presence home = Presence.never();
     List<Cook> cooks = runs.event().cooks();
     for (int cook = 0; cook < cooks.size(); cook++) {
-      Presence here = Presence.never();
-      for (Stretch hours : cooks.get(cook).hours()) {
-        here = here.and(hours.from(), hours.to());
-      }
+      Presence here = Crew.there(List.of(cooks.get(cook)));
       for (int errand : errands) {
         for (int i = 0; i < draft.handsOf(errand); i++) {
           Crew.Taken out = draft.hands(errand, i);

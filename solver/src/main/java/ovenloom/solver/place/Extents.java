@@ -1,15 +1,11 @@
 package ovenloom.solver.place;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.life.BakeMinutes;
 import ovenloom.model.life.Cards;
-import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Event;
-import ovenloom.model.menu.Keeps;
 import ovenloom.model.menu.Link;
 import ovenloom.model.menu.Work;
 import ovenloom.solver.timeline.Presence;
@@ -56,14 +52,7 @@ public final class Extents {
   private static Presence working(Event event) {
     Presence working = Presence.never();
     for (Cook cook : event.cooks()) {
-      Presence own = Presence.never();
-      for (Stretch hours : cook.hours()) {
-        own = own.and(hours.from(), hours.to());
-      }
-      for (Stretch pause : cook.breaks()) {
-        own = own.except(pause.from(), pause.to());
-      }
-      working = working.and(own);
+      working = working.and(Crew.atWork(cook));
     }
     return working;
   }
@@ -92,7 +81,7 @@ public final class Extents {
         case FOOD -> {
           endBy(i, starts - link.least());
           startFrom(next, earliest[i] + least[i] + link.least());
-          int gap = longestGap(link, run);
+          int gap = Leads.longestGap(link, run);
           startFrom(i, earliest[next] - gap - most[i]);
           endBy(next, latest[i] + gap + most[next]);
         }
@@ -105,7 +94,7 @@ public final class Extents {
     for (int wait : bonds.waits(i)) {
       for (Wait.Taker taker : runs.waits().get(wait).takers()) {
         if (taker.run() == Wait.TABLE) {
-          startFrom(i, taker.due() - longest(run) - most[i]);
+          startFrom(i, taker.due() - Leads.longestWait(run) - most[i]);
         }
       }
     }
@@ -141,19 +130,6 @@ public final class Extents {
     int from = start + need.offset(minutes);
     return IntStream.rangeClosed(-need.slip(), need.slip())
         .anyMatch(slip -> working.covers(from + slip, from + slip + need.lasting(minutes)));
-  }
-
-  private static int longestGap(Link link, Run run) {
-    Integer most = link.most();
-    return most != null ? most : longest(run);
-  }
-
-  private static int longest(Run run) {
-    Keeps keeps = run.step().keeps() == null ? Keeps.HARDLY : run.step().keeps();
-    List<Integer> limits = new ArrayList<>(keeps.stores().values());
-    limits.addAll(Arrays.asList(keeps.counter(), keeps.oven(), keeps.burner()));
-    return Keeps.FREE_ON_THE_COUNTER
-        + limits.stream().mapToInt(each -> each == null ? 0 : each).max().orElse(0);
   }
 
   private void startFrom(int run, int minute) {

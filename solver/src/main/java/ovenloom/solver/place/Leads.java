@@ -72,12 +72,15 @@ final class Leads {
     return Stream.concat(Stream.of(next), of(before).stream().map(next::then));
   }
 
-  private static int longestGap(Link link, Run before) {
+  /** How long the gap of a link may be at most. */
+  static int longestGap(Link link, Run before) {
     Integer most = link.most();
-    if (most != null) {
-      return most;
-    }
-    Keeps keeps = before.step().keeps() == null ? Keeps.HARDLY : before.step().keeps();
+    return most != null ? most : longestWait(before);
+  }
+
+  /** How long the food of a run keeps at most, wherever it waits. */
+  static int longestWait(Run run) {
+    Keeps keeps = run.step().keeps() == null ? Keeps.HARDLY : run.step().keeps();
     IntStream places = Stream.of(keeps.counter(), keeps.oven(), keeps.burner())
         .mapToInt(each -> each == null ? 0 : each);
     IntStream stores = keeps.stores().values().stream().mapToInt(Integer::intValue);
