@@ -84,12 +84,8 @@ final class Supplies {
     return new Stretches(cook.hours()).without(new Stretches(cook.breaks()));
   }
 
-  /** As many as the runs that its batches need at least, anywhere between the first minute of any and the last of any. */
   private List<Task> tasks(List<Run> group, Need.Hands need, int cooks) {
-    Run first = group.getFirst();
-    int earliest = group.stream().mapToInt(run -> extents.earliest(run.index())).min().orElseThrow();
-    int latest = group.stream().mapToInt(run -> extents.latest(run.index())).max().orElseThrow();
-    int least = extents.least(first.index());
+    int least = extents.least(group.getFirst().index());
     int minutes = switch (need.moment()) {
       case Need.Moment.Throughout() -> least;
       case Need.Moment.First(int some) -> some;
@@ -98,9 +94,22 @@ final class Supplies {
     };
     int before = need.moment() instanceof Need.Moment.Last ? least - minutes : 0;
     int after = need.moment() instanceof Need.Moment.First ? least - minutes : 0;
+    return shared(group, before, after, minutes, cooks);
+  }
+
+  /**
+   * As many as the runs that its batches need at least, anywhere between the first minute of any and the last of any.
+   *
+   * @param before minutes that a run goes on before it at least
+   * @param after likewise after it
+   */
+  private List<Task> shared(List<Run> group, int before, int after, int minutes, int amount) {
+    Run first = group.getFirst();
+    int earliest = group.stream().mapToInt(run -> extents.earliest(run.index())).min().orElseThrow();
+    int latest = group.stream().mapToInt(run -> extents.latest(run.index())).max().orElseThrow();
     int runs = Math.ceilDiv(group.size(), first.step().together().most());
     BatchStep step = first.units().getFirst();
-    return Collections.nCopies(runs, new Task(step, earliest + before, latest - after, minutes, cooks));
+    return Collections.nCopies(runs, new Task(step, earliest + before, latest - after, minutes, amount));
   }
 
   private Supply burners(BurnerSize size) {
@@ -120,12 +129,7 @@ final class Supplies {
   private Supply appliance(Appliance appliance) {
     List<Task> tasks = new ArrayList<>();
     for (List<Run> group : groups(run -> isAt(run, appliance))) {
-      Run first = group.getFirst();
-      int runs = Math.ceilDiv(group.size(), first.step().together().most());
-      int earliest = group.stream().mapToInt(run -> extents.earliest(run.index())).min().orElseThrow();
-      int latest = group.stream().mapToInt(run -> extents.latest(run.index())).max().orElseThrow();
-      tasks.addAll(Collections.nCopies(runs,
-          new Task(first.units().getFirst(), earliest, latest, extents.least(first.index()), 1)));
+      tasks.addAll(shared(group, 0, 0, extents.least(group.getFirst().index()), 1));
     }
     return Supply.of("the " + appliance.name(), tasks, (long) appliance.count() * appliance.places());
   }
