@@ -55,7 +55,7 @@ record ProbeActs(Book book, FreeHands hands, Placement run) {
   /** As it says; else what is only ever on burners is taken to be. */
   private static boolean isLiquid(BatchStep step) {
     boolean isBaked = step.dish().steps().stream().anyMatch(each -> each.bake() != null);
-    Kind kind = step.dish().kind();
+    Kind kind = step.dish().matter().kind();
     return kind == null ? step.step().burner() != null && !isBaked : kind == Kind.LIQUID;
   }
 

@@ -40,7 +40,7 @@ public final class Case {
 
   /** How warm its food is; to be asked of plans that keep all rules of the timetable. */
   Life life() {
-    Life followed = life == null ? Life.of(plan, cards, 1) : life;
+    Life followed = life == null ? Life.of(plan, cards, 1, false) : life;
     life = followed;
     return followed;
   }

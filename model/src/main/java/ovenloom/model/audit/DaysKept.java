@@ -88,7 +88,8 @@ record DaysKept() implements KitchenRule {
     }
     return Perishable.isFromTheStart(eaten.dish().tags())
         || isOrWas(plan, step, each -> Perishable.isFromTheStart(each.dish().tags()))
-        || (Perishable.isOnceCooked(eaten.dish().kind()) && isOrWas(plan, step, plan.cards()::heats));
+        || (Perishable.isOnceCooked(eaten.dish().matter().kind())
+            && isOrWas(plan, step, plan.cards()::heats));
   }
 
   /** Whether something is so of a step, or of one that its food comes from. */

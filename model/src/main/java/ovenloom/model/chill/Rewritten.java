@@ -116,7 +116,7 @@ record Rewritten(Event event, Dish dish, Step step, List<Need> needs, int hands)
     }
     Step done = new Step(step.name(), new Takes(Pace.steady(Range.exactly(minutes)), null), step.once(),
         step.serve(), step.unattended(), step.away(), step.together(), all, step.after(), step.keeps(),
-        step.starts());
+        step.starts(), step.covered());
     return event.with(dish, dish.with(done));
   }
 }

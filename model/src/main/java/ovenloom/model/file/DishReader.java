@@ -10,15 +10,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.check.Subject;
-import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.Kitchen;
-import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Parsed;
 import ovenloom.model.measure.Quantity;
 import ovenloom.model.measure.Unit;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Course;
 import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Matter;
 import ovenloom.model.menu.Step;
 
 /** Reads the dishes of an event. */
@@ -26,7 +25,8 @@ final class DishReader {
 
   static final Keys DISH = Keys.of("a dish", "dish", "course", "portions", "portions a guest", "spare", "for",
       "arrives",
-      "tags", "waves", "served over", "best for", "kind", "thick", "ingredients", "food", "steps", "from");
+      "tags", "waves", "served over", "best for", "kind", "thick", "made of", "conducts", "covered",
+      "ingredients", "food", "steps", "from");
 
   private static final BigInteger FINEST = BigInteger.valueOf(8);
   private static final BigFraction MOST = BigFraction.of(20);
@@ -99,8 +99,7 @@ final class DishReader {
         .toList();
     boolean waves = dish.yes("waves");
     Integer bestFor = dish.read("best for", Scalars::minutes);
-    Kind kind = dish.read("kind", Scalars.oneOf(Kind.class));
-    Length thick = dish.read("thick", Length::read);
+    Matter matter = new MatterReader(desk).matter(dish);
     Map<String, Quantity> ingredients = ingredients(dish);
     if (name == null || steps.isEmpty()) {
       return null;
@@ -109,7 +108,7 @@ final class DishReader {
     if (spoilt) {
       desk.register().spoil(Subject.dish(name));
     }
-    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick,
+    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, matter,
         ingredients,
         steps);
   }

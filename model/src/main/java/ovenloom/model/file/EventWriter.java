@@ -5,9 +5,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
-import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.Cook;
-import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Quantity;
 import ovenloom.model.measure.Unit;
 import ovenloom.model.menu.Dish;
@@ -83,9 +81,8 @@ final class EventWriter {
         .some("tags", dish.tags())
         .yes("waves", dish.waves())
         .say("served over", Times.orAbsent(dish.servedOver()))
-        .say("best for", Times.orAbsent(dish.bestFor()))
-        .say("kind", kind(dish.kind()))
-        .say("thick", thickness(dish.thick()));
+        .say("best for", Times.orAbsent(dish.bestFor()));
+    MatterWriter.say(card, dish.matter());
     if (!dish.ingredients().isEmpty()) {
       Draft.Card ingredients = new Draft.Card();
       dish.ingredients().forEach((name, quantity) -> ingredients.say(name, quantity.written()));
@@ -108,14 +105,6 @@ final class EventWriter {
   private static String written(Fraction portions) {
     return new Quantity(BigFraction.of(portions.getNumerator(), portions.getDenominator()), Unit.PIECE)
         .written();
-  }
-
-  private static @Nullable String kind(@Nullable Kind kind) {
-    return kind == null ? null : Scalars.word(kind);
-  }
-
-  private static @Nullable String thickness(@Nullable Length thick) {
-    return thick == null ? null : thick.written();
   }
 
   private static @Nullable String number(@Nullable Integer number) {

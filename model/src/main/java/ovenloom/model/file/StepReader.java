@@ -31,7 +31,7 @@ final class StepReader {
       "appliance",
       "in", "cold", "hot", "chill by", "hands", "cooks", "skill", "keeps", "after", "uses", "alongside",
       "order only",
-      "starts");
+      "starts", "covered");
 
   /** A year, minutes. */
   private static final int LONGEST = 366 * 24 * 60;
@@ -83,6 +83,7 @@ final class StepReader {
     Step.Together together = new Step.Together(step.read("together", Scalars::count, 1),
         step.yes("one vessel"));
     StartState starts = step.read("starts", Scalars.oneOf(StartState.class));
+    Boolean covered = step.read("covered", Scalars::yesOrNo);
     boolean serve = step.yes("serve");
     boolean unattended = step.yes("unattended");
     boolean away = step.yes("away");
@@ -97,7 +98,7 @@ final class StepReader {
       desk.chills().add(new ChillCard(dish, name, ways));
     }
     return new Step(name, new Takes(pace, upTo), once, serve, unattended, away, together, needs, after, kept,
-        starts);
+        starts, covered);
   }
 
   /** Some pace where it cannot be read, so that the rest of the step can. */

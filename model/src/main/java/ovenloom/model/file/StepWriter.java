@@ -53,6 +53,7 @@ record StepWriter(Kitchen kitchen, Dish dish) {
     links(card, step, before);
     return card
         .say("starts", step.starts() == null ? null : Scalars.word(Objects.requireNonNull(step.starts())))
+        .say("covered", MatterWriter.yesOrNo(step.covered()))
         .yes("serve", step.serve())
         .yes("unattended", step.unattended())
         .yes("away", step.away());

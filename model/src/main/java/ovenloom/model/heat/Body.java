@@ -21,6 +21,11 @@ public record Body(Shape shape, double half, Material material) {
     return lambda * lambda * material.diffusivity() / (half * half) * SECONDS_A_MINUTE;
   }
 
+  /** The same, but that it lets so much heat through, W/(m K). */
+  public Body conducting(double instead) {
+    return new Body(shape, half, material.conducting(instead));
+  }
+
   /** The same, where heat gets out on one side only: a pan that stands in ice water and whose food is open to the air above. */
   public Body oneSided() {
     return shape == Shape.SLAB ? new Body(shape, 2 * half, material) : this;

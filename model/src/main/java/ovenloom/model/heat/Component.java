@@ -8,7 +8,7 @@ package ovenloom.model.heat;
  * from memory, as is ice (chapter 9, table 2).
  */
 @SuppressWarnings("ImmutableEnumChecker") // a record of three numbers never changes
-enum Component {
+public enum Component {
   WATER(curve(0.57109, 1.7625e-3, -6.7036e-6), curve(997.18, 3.1439e-3, -3.7574e-3),
       curve(4.1762, -9.0864e-5, 5.4731e-6)),
   ICE(curve(2.2196, -6.2489e-3, 1.0154e-4), curve(916.89, -0.13071, 0),

@@ -1,5 +1,7 @@
 package ovenloom.model.heat;
 
+import java.util.List;
+import java.util.Map;
 import ovenloom.model.measure.Temperature;
 
 /**
@@ -21,12 +23,27 @@ public record Composition(
   /** At which the properties of frozen food are taken, C: half way between a freezer and melting. */
   private static final double FROZEN = -10;
 
+  /** What is told of food: ice is water. */
+  public static final List<Component> SAID = List.of(Component.WATER, Component.PROTEIN, Component.FAT,
+      Component.CARBOHYDRATE, Component.FIBRE, Component.ASH);
+
+  /** Of these; what is not among them it has none of. */
+  public static Composition of(Map<Component, Double> shares) {
+    double[] all = SAID.stream().mapToDouble(each -> shares.getOrDefault(each, 0.0)).toArray();
+    return new Composition(all[0], all[1], all[2], all[3], all[4], all[5]);
+  }
+
+  /** Whether shares that add up to so much are all of it, rounded as food tables round. */
+  public static boolean isWhole(double all) {
+    return Math.abs(all - 1) <= ROUNDING;
+  }
+
   /** Refuses shares that are negative, or that do not add up. */
   public Composition {
     double all = water + protein + fat + carbohydrate + fibre + ash;
     double least = Math.min(Math.min(Math.min(water, protein), Math.min(fat, carbohydrate)),
         Math.min(fibre, ash));
-    if (least < 0 || Math.abs(all - 1) > ROUNDING) {
+    if (least < 0 || !isWhole(all)) {
       throw new IllegalArgumentException("the shares add up to " + all + ", and the least is " + least);
     }
   }
@@ -59,6 +76,11 @@ public record Composition(
       heatCapacity += share * pure.heatCapacity();
     }
     return new Material(conductivity / volume, 1 / volume, heatCapacity);
+  }
+
+  /** Of its mass, thawed. */
+  public double share(Component component) {
+    return share(component, 0);
   }
 
   private double share(Component component, double ice) {

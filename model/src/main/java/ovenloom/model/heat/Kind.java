@@ -9,25 +9,25 @@ import ovenloom.model.measure.Temperature;
  */
 public enum Kind {
   /** Layers or a stew in a dish, as deep as it is filled. */
-  CASSEROLE(Shape.SLAB, 50, 0, 74),
+  CASSEROLE(Shape.SLAB, 50, 0, 0.1, 74),
 
   /** One piece of meat; what dries on it is a crust. */
-  DENSE_ROAST(Shape.SPHERE, 120, 0.1, 63),
+  DENSE_ROAST(Shape.SPHERE, 120, 0.1, 0.1, 63),
 
   /** Side by side, in one layer. */
-  TRAY_OF_PIECES(Shape.SLAB, 25, 0.045, 85),
+  TRAY_OF_PIECES(Shape.SLAB, 25, 0.045, 0.1, 85),
 
   /** Soup, sauce or drink. */
-  LIQUID(Shape.SLAB, 60, 0, 74),
+  LIQUID(Shape.SLAB, 60, 0, 0.25, 74),
 
   /** Loaves, cakes and pastry. */
-  BREAD(Shape.SLAB, 60, 0.02, 95),
+  BREAD(Shape.SLAB, 60, 0.02, 0.02, 95),
 
   /** What sets by its eggs. */
-  CUSTARD(Shape.SLAB, 40, 0, 80),
+  CUSTARD(Shape.SLAB, 40, 0, 0.1, 80),
 
   /** With bones and a hollow, of which four tenths are in the way of the heat. */
-  WHOLE_BIRD(Shape.SPHERE, 130, 0.06, 74);
+  WHOLE_BIRD(Shape.SPHERE, 130, 0.06, 0.06, 74);
 
   /** Air in loaves, cakes and pastry, of their volume: between a loaf, a third of a kilogram a litre, and a tart, twice that. */
   private static final double CRUMB = 0.6;
@@ -38,12 +38,14 @@ public enum Kind {
   private final Shape shape;
   private final double millimetres;
   private final double wetness;
+  private final double open;
   private final double done;
 
-  Kind(Shape shape, double millimetres, double wetness, double done) {
+  Kind(Shape shape, double millimetres, double wetness, double open, double done) {
     this.shape = shape;
     this.millimetres = millimetres;
     this.wetness = wetness;
+    this.open = open;
     this.done = done;
   }
 
@@ -59,9 +61,14 @@ public enum Kind {
     };
   }
 
-  /** A body of it, so thick; or so deep. */
+  /** A body of it, so thick or so deep, and made of what it mostly is. */
   public Body body(Length thick) {
-    Material solid = composition().at(Temperature.celsius(MIDDLING));
+    return body(thick, composition());
+  }
+
+  /** The same, made of that. */
+  public Body body(Length thick, Composition madeOf) {
+    Material solid = madeOf.at(Temperature.celsius(MIDDLING));
     return new Body(shape, thick.micrometres() / 2e6, this == BREAD ? solid.aired(CRUMB) : solid);
   }
 
@@ -73,6 +80,14 @@ public enum Kind {
   /** How much of the vapour that it would give off in an oven gets away. */
   public double wetness() {
     return wetness;
+  }
+
+  /**
+   * How much of it gets away off the heat, with nothing over it: of a liquid half, since it is open above only, and of that half, since what is
+   * radiated carries no vapour; of the rest what their crust or skin lets through. Common practice.
+   */
+  public double open() {
+    return open;
   }
 
   /** How warm its middle is when it is done, where nobody says. */

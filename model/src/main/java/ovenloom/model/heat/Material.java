@@ -33,6 +33,13 @@ public record Material(double conductivity, double density, double heatCapacity,
     return new Material(conductivity * solid, density * solid, heatCapacity, frozen);
   }
 
+  /** The same, but that it lets so much heat through, W/(m K); frozen, as much more or less as thawed. */
+  public Material conducting(double instead) {
+    Ice frozen = ice == null ? null
+        : new Ice(ice.conductivity() * instead / conductivity, ice.heatCapacity(), ice.melting());
+    return new Material(instead, density, heatCapacity, frozen);
+  }
+
   /** How fast a difference in temperature evens out, m2/s. */
   public double diffusivity() {
     return conductivity / (density * heatCapacity);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import ovenloom.model.heat.Body;
+import ovenloom.model.heat.Cooling;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Appliance;
@@ -65,6 +66,16 @@ public final class Cards {
 
   Substance substance() {
     return substance;
+  }
+
+  /** As far as a card says whether food is covered; where none does it is open. */
+  Lids lids() {
+    return new Lids(substance, false);
+  }
+
+  /** How the mean of a step's food comes down in room air. */
+  Cooling coolingOnTheCounter(BatchStep step) {
+    return Cooling.of(substance.body(step), lids().onTheCounter(step, work.event().kitchen().room()));
   }
 
   Fit fit(BatchStep step, Need.Bake bake) {

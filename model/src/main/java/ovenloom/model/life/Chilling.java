@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
+import ovenloom.model.heat.Cooling;
 import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.measure.Mass;
@@ -30,7 +31,7 @@ public final class Chilling {
   /** By these cards. */
   public Chilling(Cards cards) {
     this.cards = cards;
-    places = new Places(cards.work().event().kitchen(), cards, 1);
+    places = new Places(cards.work().event().kitchen(), cards, 1, cards.lids());
   }
 
   /** How hot the food of a step may be as it comes: as the last steps on the heat leave it, C; as the room where there are none. */
@@ -107,17 +108,18 @@ public final class Chilling {
     }
   }
 
-  /** By which share of what is left a difference to a place's air shrinks, for each minute, once the first are over. */
-  static double rate(Cards cards, BatchStep step, Store store) {
+  /** How the mean of food comes down in a place. */
+  static Cooling cooling(Cards cards, BatchStep step, Store store) {
     Body body = cards.substance().body(step, store);
     if (store.kind() != Store.Kind.ICE_BATH) {
-      return body.coolingRate(store.air().coefficient());
+      return Cooling.of(body, cards.lids().in(step, store));
     }
     Chilling chilling = new Chilling(cards);
     double water = store.holds().inCelsius();
     List<TemperatureProfile> food = new ArrayList<>();
     food.add(TemperatureProfile.uniform(body, water + 1));
     chilling.cool(step, store, 2 * A_WHILE, food);
-    return StrictMath.log((food.get(A_WHILE).mean() - water) / (food.getLast().mean() - water)) / A_WHILE;
+    return Cooling.steady(water,
+        StrictMath.log((food.get(A_WHILE).mean() - water) / (food.getLast().mean() - water)) / A_WHILE);
   }
 }

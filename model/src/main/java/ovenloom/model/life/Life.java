@@ -42,12 +42,12 @@ public final class Life {
   private final Places places;
   private final List<List<Leg>> legs = new ArrayList<>();
 
-  private Life(Plan plan, Cards cards, double draught) {
+  private Life(Plan plan, Cards cards, double draught, boolean lids) {
     this.plan = plan;
     this.cards = cards;
     work = cards.work();
     substance = cards.substance();
-    places = new Places(plan.event().kitchen(), cards, draught);
+    places = new Places(plan.event().kitchen(), cards, draught, new Lids(substance, lids));
   }
 
   /**
@@ -56,12 +56,16 @@ public final class Life {
    * @param draught by how much air takes and gives more heat than is likely; 1 for what is likely
    */
   public static Life of(Plan plan, double draught) {
-    return of(plan, new Cards(Work.of(plan.event())), draught);
+    return of(plan, new Cards(Work.of(plan.event())), draught, false);
   }
 
-  /** The same, by cards that may have been used before, of the same menu. */
-  public static Life of(Plan plan, Cards cards, double draught) {
-    Life life = new Life(plan, cards, draught);
+  /**
+   * The same, by cards that may have been used before, of the same menu.
+   *
+   * @param lids whether a lid is on all food of which no card says whether there is
+   */
+  public static Life of(Plan plan, Cards cards, double draught, boolean lids) {
+    Life life = new Life(plan, cards, draught, lids);
     life.work.steps().forEach(step -> life.legs.add(life.legs(step)));
     return life;
   }
@@ -161,13 +165,13 @@ public final class Life {
     }
     int end = plan.event().endOfService(step.dish());
     if (work.goesToTheTable(step.index()) && now < end) {
-      add(all, step, table(end - now), true, now, food);
+      add(all, step, table(step, end - now), true, now, food);
     }
     return all;
   }
 
-  private Places.Placed table(int minutes) {
-    return new Places.Placed(Leg.AT_THE_TABLE, places.counter(minutes).spell());
+  private Places.Placed table(BatchStep step, int minutes) {
+    return new Places.Placed(Leg.AT_THE_TABLE, places.counter(step, minutes).spell());
   }
 
   private static int add(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
+import ovenloom.model.heat.Cooling;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchLink;
@@ -51,9 +52,8 @@ public final class MeanWarmth {
   private final double[] fresh;
   private final double[] done;
   private final double room;
-  private final double[] air;
-  private final double[][] rate;
-  private final double[] onTheCounter;
+  private final Cooling[][] inStores;
+  private final Cooling[] onTheCounter;
   private final double[] middle;
 
   /** By these cards. */
@@ -62,13 +62,12 @@ public final class MeanWarmth {
     int steps = work.steps().size();
     List<Store> stores = work.event().kitchen().stores();
     room = work.event().kitchen().room().inCelsius();
-    air = stores.stream().mapToDouble(store -> store.holds().inCelsius()).toArray();
     feeders = new int[steps][];
     frozen = new boolean[steps];
     fresh = new double[steps];
     done = new double[steps];
-    rate = new double[steps][stores.size()];
-    onTheCounter = new double[steps];
+    inStores = new Cooling[steps][stores.size()];
+    onTheCounter = new Cooling[steps];
     middle = new double[steps];
     for (BatchStep step : work.steps()) {
       int i = step.index();
@@ -80,10 +79,10 @@ public final class MeanWarmth {
       fresh[i] = cards.fresh(step);
       done[i] = cards.heats(step) ? cards.done(step) : Double.NaN;
       Body body = cards.substance().body(step);
-      onTheCounter[i] = body.coolingRate(Places.ON_THE_COUNTER);
+      onTheCounter[i] = cards.coolingOnTheCounter(step);
       middle[i] = body.middleOverMean(Places.ON_THE_COUNTER);
       for (int store = 0; store < stores.size(); store++) {
-        rate[i][store] = Chilling.rate(cards, step, stores.get(store));
+        inStores[i][store] = Chilling.cooling(cards, step, stores.get(store));
       }
     }
   }
@@ -164,21 +163,18 @@ public final class MeanWarmth {
 
   /** Minutes until food has got down to a temperature, C, in a place; infinite where it never does. */
   public double minutesTo(int step, int place, double now, double to) {
-    if (now <= to) {
-      return 0;
+    if (place == KEPT_WARM) {
+      return now <= to ? 0 : Double.POSITIVE_INFINITY;
     }
-    double there = place == KEPT_WARM ? now : place == COUNTER ? room : air[place];
-    double fast = place == COUNTER ? onTheCounter[step] : place == KEPT_WARM ? 0 : rate[step][place];
-    return there >= to ? Double.POSITIVE_INFINITY : StrictMath.log((now - there) / (to - there)) / fast;
+    return cooling(step, place).minutesTo(now, to);
   }
 
   /** How warm food is after some minutes in a place, C. */
   public double after(int step, int place, int minutes, double now) {
-    if (place == KEPT_WARM) {
-      return now;
-    }
-    double there = place == COUNTER ? room : air[place];
-    double fast = place == COUNTER ? onTheCounter[step] : rate[step][place];
-    return there + (now - there) * StrictMath.exp(-fast * minutes);
+    return place == KEPT_WARM ? now : cooling(step, place).after(minutes, now);
+  }
+
+  private Cooling cooling(int step, int place) {
+    return place == COUNTER ? onTheCounter[step] : inStores[step][place];
   }
 }

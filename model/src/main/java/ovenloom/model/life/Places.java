@@ -24,7 +24,7 @@ import ovenloom.model.plan.Where;
  * @param cards what the menu says of its bakes
  * @param draught by how much the air takes and gives more heat than is thought likely: 1 for what is likely
  */
-record Places(Kitchen kitchen, Cards cards, double draught) {
+record Places(Kitchen kitchen, Cards cards, double draught, Lids lids) {
 
   /** Room air, moving by itself, and what is radiated, W/(m2 K): 8 to 12. An engineering estimate. */
   static final double ON_THE_COUNTER = 10;
@@ -57,7 +57,7 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
     if (!run.shelves().isEmpty()) {
       return List.of(shelf(step, run.shelves().getFirst().store(), minutes));
     }
-    return List.of(counter(minutes));
+    return List.of(counter(step, minutes));
   }
 
   private List<Placed> inTheOven(BatchStep step, Need.Bake bake, Baking baking) {
@@ -82,8 +82,9 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
     return all;
   }
 
-  Placed counter(int minutes) {
-    return new Placed("counter", around(minutes, kitchen.room(), ON_THE_COUNTER));
+  Placed counter(BatchStep step, int minutes) {
+    return new Placed("counter",
+        new Spell.InTheOpen(minutes, lids.onTheCounter(step, kitchen.room()).stirredUp(draught)));
   }
 
   private Placed shelf(BatchStep step, String name, int minutes) {
@@ -93,10 +94,8 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
 
   /** What a cold or hot place does to the food of a step: what is liquid is stirred while it stands in ice water. */
   Spell inStore(BatchStep step, Store store, int minutes) {
-    double coefficient = store.air().coefficient();
-    return isStirred(step, store)
-        ? new Spell.Stirred(minutes, new Surroundings(store.holds(), coefficient * draught, 0))
-        : around(minutes, store.holds(), coefficient);
+    Surroundings there = lids.in(step, store).stirredUp(draught);
+    return isStirred(step, store) ? new Spell.Stirred(minutes, there) : new Spell.InTheOpen(minutes, there);
   }
 
   boolean isStirred(BatchStep step, Store store) {
@@ -111,7 +110,7 @@ record Places(Kitchen kitchen, Cards cards, double draught) {
   Placed waiting(BatchStep step, Stay.Part part, Temperature ovenWas) {
     int minutes = part.when().minutes();
     return switch (part.where()) {
-      case Where.Counter() -> counter(minutes);
+      case Where.Counter() -> counter(step, minutes);
       case Where.OnShelf shelf -> shelf(step, shelf.store(), minutes);
       case Where.OnBurner burner -> new Placed("burner, low", new Spell.WarmedTo(minutes, TURNED_LOW));
       case Where.InOven(String name, Setting mark) -> mark == null ? cooling(name, minutes, ovenWas)

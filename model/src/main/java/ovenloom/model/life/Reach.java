@@ -156,7 +156,7 @@ public final class Reach {
 
   /** The warmest of what was as warm all through, after a step in a cold or hot place. */
   private double after(BatchStep step, double celsius, Store store) {
-    TemperatureProfile food = stood(step, celsius, in(store), step.minutes());
+    TemperatureProfile food = stood(step, celsius, in(step, store).dry(), step.minutes());
     return Math.max(store.holds().inCelsius(), Math.max(food.middle(), food.surface()));
   }
 
@@ -191,7 +191,7 @@ public final class Reach {
    */
   public double cooling(BatchStep step, double from, double to, List<Surroundings> places) {
     double air = places.stream().mapToDouble(each -> each.air().inCelsius()).min().orElseThrow();
-    double fastest = places.stream().mapToDouble(Surroundings::coefficient).max().orElseThrow();
+    double fastest = places.stream().mapToDouble(each -> each.takes(from)).max().orElseThrow();
     return air >= to ? Double.POSITIVE_INFINITY
         : Math.log((from - air) / (to - air)) / cards.substance().body(step).coolingRate(fastest);
   }
@@ -202,9 +202,9 @@ public final class Reach {
     return body.equals(cards.substance().body(other));
   }
 
-  /** The air of the room. */
-  public Surroundings counter() {
-    return new Surroundings(kitchen.room(), Places.ON_THE_COUNTER, 0);
+  /** What is around the food of a step on the counter. */
+  public Surroundings counter(BatchStep step) {
+    return cards.lids().onTheCounter(step, kitchen.room());
   }
 
   /** The air of the oven that a step's food may be left in, as cold as it gets. */
@@ -214,9 +214,9 @@ public final class Reach {
         : Stream.of(new Surroundings(kitchen.room(), Places.IN_AN_IDLE_OVEN, 0));
   }
 
-  /** The air of a cold or hot place. */
-  public static Surroundings in(Store store) {
-    return new Surroundings(store.holds(), store.air().coefficient(), 0);
+  /** What is around the food of a step in a cold or hot place. */
+  public Surroundings in(BatchStep step, Store store) {
+    return cards.lids().in(step, store);
   }
 
   /** The cold and hot places that a step is in. */

@@ -1,11 +1,11 @@
 package ovenloom.model.life;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleBinaryOperator;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import ovenloom.model.heat.Kind;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -17,7 +17,7 @@ import ovenloom.model.plan.Plan;
  * arrive.
  *
  * @param likely in air as it mostly is
- * @param coldest in air that takes or gives less or more, without a lid where it is hot and liquid, and as far as any thermometer may be off
+ * @param coldest in air that takes or gives less or more, with a lid where no card says that there is none, and as far as any thermometer may be off
  * @param warmest likewise
  */
 public record Served(Dish dish, double likely, double coldest, double warmest) {
@@ -25,45 +25,25 @@ public record Served(Dish dish, double likely, double coldest, double warmest) {
   private static final double LITTLE_DRAUGHT = 0.7;
   private static final double MUCH_DRAUGHT = 1.4;
 
-  /**
-   * How much more than the air takes an open surface of something hot and liquid gives off: at 80 C its vapour carries away three times
-   * as much as the air above and below it. By the analogy of heat and mass transfer, from memory; a lid keeps it in.
-   */
-  private static final double OPEN = 4;
-
   /** What a food thermometer may be off by, K: FDA Food Code 2017, 4-203.11(A); from memory. */
   private static final double READING = 1;
 
   /** Every dish that is followed to the table, in the order of the menu. */
   public static List<Served> all(Plan plan, Life likely) {
-    List<Life> lives = List.of(likely, Life.of(plan, likely.cards(), LITTLE_DRAUGHT),
-        Life.of(plan, likely.cards(), MUCH_DRAUGHT));
-    Life open = Life.of(plan, likely.cards(), OPEN);
+    List<Life> lives = List.of(likely, Life.of(plan, likely.cards(), LITTLE_DRAUGHT, true),
+        Life.of(plan, likely.cards(), MUCH_DRAUGHT, false));
     List<Served> all = new ArrayList<>();
     for (Dish dish : plan.event().dishes()) {
-      List<Double> found = new ArrayList<>();
-      for (Life life : lives) {
-        Double worst = worst(plan.event(), dish, life);
-        if (worst != null) {
-          found.add(worst);
-        }
-      }
-      Double uncovered = isHotAndLiquid(dish, likely) ? worst(plan.event(), dish, open) : null;
+      List<Double> found = lives.stream()
+          .map(life -> worst(plan.event(), dish, life))
+          .filter(Objects::nonNull)
+          .toList();
       if (found.size() == lives.size()) {
-        all.add(new Served(dish, found.getFirst(),
-            Stream.concat(found.stream(), Stream.ofNullable(uncovered))
-                .mapToDouble(each -> each)
-                .min()
-                .orElseThrow()
-                - READING,
-            found.stream().mapToDouble(each -> each).max().orElseThrow() + READING));
+        DoubleSummaryStatistics band = found.stream().mapToDouble(each -> each).summaryStatistics();
+        all.add(new Served(dish, found.getFirst(), band.getMin() - READING, band.getMax() + READING));
       }
     }
     return all;
-  }
-
-  private static boolean isHotAndLiquid(Dish dish, Life life) {
-    return isWarm(dish) && life.cards().substance().kind(dish) == Kind.LIQUID;
   }
 
   private static boolean isWarm(Dish dish) {

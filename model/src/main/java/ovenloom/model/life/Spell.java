@@ -26,6 +26,9 @@ sealed interface Spell {
     static final int EVERY = 10;
   }
 
+  /** In open air, which takes vapour from food that is warmer. */
+  record InTheOpen(int minutes, Surroundings there) implements Spell {}
+
   /** Food after a minute somewhere; what is covered gets no hotter than boiling. */
   static TemperatureProfile aMinute(TemperatureProfile food, Surroundings there) {
     if (food.isAsWarmAs(there.air().inCelsius())) {
@@ -35,10 +38,16 @@ sealed interface Spell {
     return there.wetness() == 0 ? then.noHotterThanBoiling() : then;
   }
 
+  /** Food after a minute in open air. */
+  static TemperatureProfile inTheOpen(TemperatureProfile food, Surroundings there) {
+    return aMinute(food, food.surface() > there.air().inCelsius() ? there : there.dry());
+  }
+
   /** The food after the next minute. */
   static TemperatureProfile next(Spell spell, int minute, TemperatureProfile food) {
     return switch (spell) {
       case Around around -> aMinute(food, around.there().apply(minute));
+      case InTheOpen open -> inTheOpen(food, open.there());
       case Stirred stirred -> {
         TemperatureProfile then = aMinute(food, stirred.there());
         yield (minute + 1) % Stirred.EVERY == 0 ? then.stirred() : then;

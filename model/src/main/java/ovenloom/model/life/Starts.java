@@ -6,7 +6,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import ovenloom.model.heat.Body;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
@@ -97,9 +96,7 @@ public final class Starts {
   private Map<StartState, Double> byItself(BatchStep step) {
     Map<StartState, Double> all = new EnumMap<>(StartState.class);
     if (cards.heats(step)) {
-      Body body = cards.substance().body(step);
-      double left = Math.exp(-body.coolingRate(Places.ON_THE_COUNTER) * STILL_HOT);
-      all.put(StartState.STRAIGHT_ON, room() + (cards.done(step) - room()) * left);
+      all.put(StartState.STRAIGHT_ON, cards.coolingOnTheCounter(step).after(STILL_HOT, cards.done(step)));
       all.put(StartState.RESTED, room());
       return all;
     }

@@ -4,9 +4,11 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Body;
+import ovenloom.model.heat.Composition;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.kitchen.Vessel;
+import ovenloom.model.measure.Conductivity;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Size;
 import ovenloom.model.menu.BatchStep;
@@ -33,7 +35,7 @@ record Substance(Work work) {
 
   /** What a dish is: as it says, else a bird or a roast where it stands above its vessel, a liquid where it is only on burners. */
   Kind kind(Dish dish) {
-    Kind own = dish.kind();
+    Kind own = dish.matter().kind();
     if (own != null) {
       return own;
     }
@@ -61,12 +63,27 @@ record Substance(Work work) {
   /** A step's food, so thick or so deep. */
   Body body(BatchStep step) {
     Kind kind = kind(step.dish());
-    Length own = step.dish().thick();
+    Composition madeOf = step.dish().matter().madeOf();
+    Conductivity conducts = step.dish().matter().conducts();
+    Length thick = thick(step, kind);
+    Body body = madeOf == null ? kind.body(thick) : kind.body(thick, madeOf);
+    return conducts == null ? body : body.conducting(conducts.value());
+  }
+
+  private Length thick(BatchStep step, Kind kind) {
+    Length own = step.dish().matter().thick();
     if (own != null) {
-      return kind.body(own);
+      return own;
     }
     Length height = kind.fillsItsVessel() ? height(step) : null;
-    return kind.body(height == null ? kind.thickness() : Length.mm(millimetres(height) * FILLED));
+    return height == null ? kind.thickness() : Length.mm(millimetres(height) * FILLED);
+  }
+
+  /** Whether a lid is on a step's food, off the heat; absent where no card says. */
+  @Nullable
+  Boolean covered(BatchStep step) {
+    Boolean own = step.step().covered();
+    return own == null ? step.dish().matter().covered() : own;
   }
 
   /** The same, as it stands in a place. */

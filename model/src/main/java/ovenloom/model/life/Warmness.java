@@ -1,6 +1,6 @@
 package ovenloom.model.life;
 
-import ovenloom.model.heat.Body;
+import ovenloom.model.heat.Cooling;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -8,33 +8,29 @@ import ovenloom.model.menu.Work;
 
 /**
  * How far food that has come off its last heat has cooled below what its guests are to have, by the minutes since: what the score
- * asks, thousands of times a second. Once the first minutes are over the difference to the room shrinks by the same share each
- * minute (the first term of the series of the heat equation, in still room air); here it does so from the start.
+ * asks, thousands of times a second. It cools from the start as it does once the first minutes are over ({@link Cooling}).
  */
 public final class Warmness {
 
   private static final double TENTHS = 10;
 
-  private final double room;
   private final double[] done;
   private final double[] wanted;
-  private final double[] rate;
+  private final Cooling[] onTheCounter;
 
   /** Of all food that arrives hot or warm. */
   public Warmness(Work work) {
     int steps = work.steps().size();
-    room = work.event().kitchen().room().inCelsius();
     done = new double[steps];
     wanted = new double[steps];
-    rate = new double[steps];
+    onTheCounter = new Cooling[steps];
     Cards cards = new Cards(work);
     for (BatchStep step : work.steps()) {
       if (step.step().cooks() && isWarm(step.dish())) {
-        Body body = cards.substance().body(step);
         int i = step.index();
         done[i] = cards.done(step);
         wanted[i] = Math.min(done[i], step.dish().arrives() == Arrives.HOT ? Served.HOT : Served.WARM);
-        rate[i] = body.coolingRate(Places.ON_THE_COUNTER);
+        onTheCounter[i] = cards.coolingOnTheCounter(step);
       }
     }
   }
@@ -51,7 +47,7 @@ public final class Warmness {
    * @param minutes since it came off the heat that nothing kept it warm and nobody needed; none below 0
    */
   public int tenthsShort(int step, long minutes) {
-    double now = room + (done[step] - room) * StrictMath.exp(-rate[step] * Math.max(0, minutes));
+    double now = onTheCounter[step].after((double) Math.max(0, minutes), done[step]);
     return (int) Math.round(Math.max(0, wanted[step] - now) * TENTHS);
   }
 }

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
-import ovenloom.model.heat.Kind;
-import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Quantity;
 
 /**
@@ -20,8 +18,7 @@ import ovenloom.model.measure.Quantity;
  * @param waves whether later batches are due later, while the first are eaten
  * @param servedOver minutes, where the dish differs from its course
  * @param bestFor minutes it may wait off a cold shelf before it is less good; absent: by {@code arrives}
- * @param kind what it is as heat meets it; absent: by its steps
- * @param thick a piece of it, or how deep it is in its vessel; absent: by its kind and vessel
+ * @param matter what it is as heat meets it
  * @param ingredients what it is made of, for shopping
  */
 public record Dish(
@@ -34,8 +31,7 @@ public record Dish(
     boolean waves,
     @Nullable Integer servedOver,
     @Nullable Integer bestFor,
-    @Nullable Kind kind,
-    @Nullable Length thick,
+    Matter matter,
     Map<String, Quantity> ingredients,
     List<Step> steps) {
 
@@ -99,7 +95,7 @@ public record Dish(
     List<Step> others = steps.stream()
         .map(each -> each.name().equals(instead.name()) ? instead : each)
         .toList();
-    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick,
+    return new Dish(name, course, food, servings, arrives, tags, waves, servedOver, bestFor, matter,
         ingredients, others);
   }
 

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param after what must have been done before; complete, so that a first step has none
  * @param keeps how long its food stays good; absent: a quarter of an hour on the counter
  * @param starts how cold its food is when this is a first step; absent: rested
+ * @param covered whether a lid or foil is on its food, in it and in the wait after it; absent: as its dish says
  */
 public record Step(
     String name,
@@ -27,7 +28,8 @@ public record Step(
     List<Need> needs,
     List<Link> after,
     @Nullable Keeps keeps,
-    @Nullable StartState starts) {
+    @Nullable StartState starts,
+    @Nullable Boolean covered) {
 
   /**
    * How many batches may share one run: hands, minutes and appliance once, vessels and racks once a batch.

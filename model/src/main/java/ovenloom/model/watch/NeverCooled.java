@@ -67,7 +67,7 @@ record NeverCooled(Profile profile, Ways ways, Reach reach) implements Foregone 
   private int begins(BatchStep step, double celsius) {
     return reach.shelves(step)
         .stream()
-        .mapToInt(store -> reach.minutes(step, reach.goesInAt(step), Reach.in(store),
+        .mapToInt(store -> reach.minutes(step, reach.goesInAt(step), reach.in(step, store).dry(),
             food -> Math.max(food.middle(), food.surface()) <= celsius, A_DAY))
         .max()
         .orElse(A_DAY);
@@ -75,14 +75,17 @@ record NeverCooled(Profile profile, Ways ways, Reach reach) implements Foregone 
 
   /** Where its food may be from the end of the heat to the end of its chilling. */
   private List<Surroundings> places(List<BatchStep> since) {
-    List<Surroundings> all = new ArrayList<>(List.of(reach.counter()));
+    List<Surroundings> all = new ArrayList<>();
+    since.forEach(each -> all.add(reach.counter(each)));
     since.stream()
         .filter(each -> each.index() != since.getLast().index())
-        .flatMap(each -> reach.keeping(each).stream())
-        .map(Reach::in)
+        .flatMap(each -> reach.keeping(each).stream().map(store -> reach.in(each, store)))
         .forEach(all::add);
     since.stream().flatMap(reach::ovenTurnedOff).forEach(all::add);
-    since.stream().skip(1).flatMap(each -> reach.shelves(each).stream()).map(Reach::in).forEach(all::add);
+    since.stream()
+        .skip(1)
+        .flatMap(each -> reach.shelves(each).stream().map(store -> reach.in(each, store)))
+        .forEach(all::add);
     return all;
   }
 

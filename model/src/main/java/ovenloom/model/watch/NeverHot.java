@@ -32,7 +32,7 @@ record NeverHot(Profile profile, Ways ways, Reach reach, Gaps gaps) implements F
       List<Unavoidable> all) {
     double least = limit.temperature().inCelsius();
     double most = hot.stream()
-        .mapToDouble(store -> reach.mean(step, reach.leaves(step), Reach.in(store), gap.least()))
+        .mapToDouble(store -> reach.mean(step, reach.leaves(step), reach.in(step, store).dry(), gap.least()))
         .max()
         .orElseThrow();
     if (most < least) {

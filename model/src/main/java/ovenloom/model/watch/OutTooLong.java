@@ -40,13 +40,14 @@ record OutTooLong(Profile profile, Ways ways, Reach reach, Gaps gaps, Event even
     for (Gaps.Gap gap : gaps.of(step)) {
       if (gap.inPlace() < gap.least() && reach.keeping(step).isEmpty()) {
         all.add(new Span(gap.after(), Gaps.keys(step, gap), step, reach.leaves(step), gap.least(),
-            reach.counter()));
+            reach.counter(step).dry()));
       }
     }
     if (!step.step().serve() && ways.eaten(step).anyMatch(each -> each.index() == step.index())) {
       int served = event.endOfService(step.dish()) - event.due(step.dish(), step.batches().first());
       all.add(
-          new Span(step, List.of("dish", "served over"), step, reach.leaves(step), served, reach.counter()));
+          new Span(step, List.of("dish", "served over"), step, reach.leaves(step), served,
+              reach.counter(step).dry()));
     }
     return all;
   }
@@ -56,9 +57,10 @@ record OutTooLong(Profile profile, Ways ways, Reach reach, Gaps gaps, Event even
     List<Store> shelves = reach.shelves(step);
     List<String> keys = List.of("takes");
     if (step.step().shelf() == null) {
-      all.add(new Span(step, keys, step, reach.goesInAt(step), step.minutes(), reach.counter()));
+      all.add(new Span(step, keys, step, reach.goesInAt(step), step.minutes(), reach.counter(step).dry()));
     } else if (shelves.size() == 1) {
-      all.add(new Span(step, keys, step, reach.goesInAt(step), step.minutes(), Reach.in(shelves.getFirst())));
+      all.add(new Span(step, keys, step, reach.goesInAt(step), step.minutes(),
+          reach.in(step, shelves.getFirst()).dry()));
     }
   }
 

@@ -15,7 +15,7 @@ final class Since {
     if (Perishable.isNever(eaten.tags())) {
       return track.to();
     }
-    boolean isOnceCooked = Perishable.isOnceCooked(eaten.kind());
+    boolean isOnceCooked = Perishable.isOnceCooked(eaten.matter().kind());
     return track.legs()
         .stream()
         .filter(leg -> Perishable.isFromTheStart(eaten.tags())

@@ -115,6 +115,6 @@ final class Ways {
     Predicate<BatchStep> fromTheStart = each -> Perishable.isFromTheStart(each.dish().tags());
     return !Perishable.isNever(eaten.tags())
         && (Perishable.isFromTheStart(eaten.tags()) || upTo(step).anyMatch(fromTheStart)
-            || (Perishable.isOnceCooked(eaten.kind()) && upTo(step).anyMatch(reach::heats)));
+            || (Perishable.isOnceCooked(eaten.matter().kind()) && upTo(step).anyMatch(reach::heats)));
   }
 }

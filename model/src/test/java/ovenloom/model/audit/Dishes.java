@@ -12,6 +12,7 @@ import ovenloom.model.measure.Parsed;
 import ovenloom.model.measure.Quantity;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Matter;
 import ovenloom.model.menu.Step;
 
 /** Dishes for tests: hot, for ten guests, one batch, for the course "supper". */
@@ -28,8 +29,7 @@ public final class Dishes {
   private boolean waves;
   private @Nullable Integer servedOver;
   private @Nullable Integer bestFor;
-  private @Nullable Kind kind;
-  private @Nullable Length thick;
+  private Matter matter = Matter.UNSAID;
   private final Map<String, Quantity> ingredients = new LinkedHashMap<>();
   private final List<Steps> steps = new ArrayList<>();
 
@@ -80,8 +80,11 @@ public final class Dishes {
   }
 
   public Dishes kind(Kind as, Length piece) {
-    kind = as;
-    thick = piece;
+    return matter(new Matter(as, piece, null, null, null));
+  }
+
+  public Dishes matter(Matter as) {
+    matter = as;
     return this;
   }
 
@@ -113,7 +116,7 @@ public final class Dishes {
     }
     Dish.Servings servings = new Dish.Servings(GUESTS, Fraction.ONE, 0, GUESTS / batches);
     return new Dish(
-        name, course, food, servings, arrives, tags, waves, servedOver, bestFor, kind, thick, ingredients,
+        name, course, food, servings, arrives, tags, waves, servedOver, bestFor, matter, ingredients,
         all);
   }
 }

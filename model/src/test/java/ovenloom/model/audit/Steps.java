@@ -36,6 +36,7 @@ public final class Steps {
   private @Nullable List<Link> after;
   private @Nullable Keeps keeps;
   private @Nullable StartState starts;
+  private @Nullable Boolean covered;
 
   private Steps(String name) {
     this.name = name;
@@ -240,6 +241,11 @@ public final class Steps {
     return this;
   }
 
+  public Steps covered(boolean is) {
+    covered = is;
+    return this;
+  }
+
   public Step step(String dish, @Nullable String before) {
     List<Link> own = after;
     List<Link> links;
@@ -251,7 +257,8 @@ public final class Steps {
       links = List.of();
     }
     return new Step(
-        name, new Takes(pace, upTo), once, serve, unattended, away, together, needs, links, keeps, starts);
+        name, new Takes(pace, upTo), once, serve, unattended, away, together, needs, links, keeps, starts,
+        covered);
   }
 
   private static Link inDish(Link link, String dish) {

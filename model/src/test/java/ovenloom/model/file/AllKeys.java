@@ -26,6 +26,7 @@ final class AllKeys {
     all.put("cook", CookReader.COOK);
     all.put("taken", HoursReader.TAKEN);
     all.put("dish", DishReader.DISH);
+    all.put("made of", MatterReader.MADE_OF);
     all.put("step", StepReader.STEP);
     all.put("stage", BakeReader.STAGE);
     all.put("moment", HandsReader.HANDS);

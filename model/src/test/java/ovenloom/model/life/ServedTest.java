@@ -8,18 +8,20 @@ import static ovenloom.model.audit.Runs.aRun;
 import static ovenloom.model.audit.Steps.aStep;
 import static ovenloom.model.audit.Waits.aStay;
 
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import ovenloom.model.audit.Plans;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.measure.Length;
 import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.Matter;
 
 /** Twenty minutes off the burner, supper is served. */
 class ServedTest {
 
-  private static Served served(Kind kind) {
-    Plans plan = aPlanFor(aSupperOf(aDish("dish").kind(kind, Length.mm(40))
+  private static Served served(Kind kind, @Nullable Boolean covered) {
+    Plans plan = aPlanFor(aSupperOf(aDish("dish").matter(new Matter(kind, Length.mm(40), null, null, covered))
         .arrives(Arrives.HOT)
         .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot"))))
         .with(aRun("dish", "simmer", "18:10", 30).burners("small"))
@@ -27,19 +29,27 @@ class ServedTest {
     return Served.all(plan.plan(), Life.of(plan.plan(), 1)).getFirst();
   }
 
-  /** An open bowl of soup loses some twenty degrees in twenty minutes, one with a lid a handful: common practice. */
+  /** An open bowl of soup loses twenty degrees and more in twenty minutes, one with a lid a handful: common practice. */
   @Test
-  void the_band_of_what_is_hot_and_liquid_reckons_with_no_lid() {
-    Served soup = served(Kind.LIQUID);
-
-    assertThat(soup.likely() - soup.coldest()).isBetween(12.0, 30.0);
-    assertThat(soup.warmest() - soup.likely()).isBetween(1.0, 5.0);
+  void a_lid_keeps_a_soup_hot() {
+    assertThat(served(Kind.LIQUID, false).likely()).isBetween(62.0, 75.0);
+    assertThat(served(Kind.LIQUID, true).likely()).isBetween(82.0, 92.0);
   }
 
   @Test
-  void that_of_what_is_firm_does_not() {
-    Served stew = served(Kind.CASSEROLE);
+  void where_no_card_tells_of_a_lid_there_is_none_and_the_band_reckons_with_one() {
+    Served soup = served(Kind.LIQUID, null);
 
-    assertThat(stew.likely() - stew.coldest()).isBetween(1.0, 6.0);
+    assertThat(soup.likely()).isEqualTo(served(Kind.LIQUID, false).likely());
+    assertThat(soup.warmest()).isGreaterThan(served(Kind.LIQUID, true).likely());
+    assertThat(served(Kind.LIQUID, false).warmest()).isLessThan(served(Kind.LIQUID, true).likely());
+  }
+
+  @Test
+  void a_stew_under_its_skin_loses_less() {
+    Served stew = served(Kind.CASSEROLE, null);
+
+    assertThat(stew.likely()).isGreaterThan(served(Kind.LIQUID, null).likely() + 5);
+    assertThat(stew.likely() - stew.coldest()).isBetween(1.0, 10.0);
   }
 }

@@ -13,7 +13,8 @@ final class Readings {
       new Kind("temperature", Temperature::read),
       new Kind("length", Length::read), new Kind("size", Size::read), new Kind("range", Range::read),
       new Kind("pace", Pace::read), new Kind("mass", Mass::read), new Kind("volume", Volume::read),
-      new Kind("power", Power::read), new Kind("percent", Percent::read),
+      new Kind("power", Power::read), new Kind("conductivity", Conductivity::read),
+      new Kind("percent", Percent::read),
       new Kind("quantity", Quantity::read));
 
   record Kind(String name, Function<String, Parsed<?>> read) {

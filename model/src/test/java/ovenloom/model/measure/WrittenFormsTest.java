@@ -126,6 +126,8 @@ class WrittenFormsTest {
 
     assertThat(good(Power.read(power.written()))).isEqualTo(power);
     assertThat(good(Percent.read(share.written()))).isEqualTo(share);
+    var conducts = new Conductivity(20 + random.nextInt(4_981));
+    assertThat(good(Conductivity.read(conducts.written()))).isEqualTo(conducts);
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -95,6 +95,6 @@ class EventTest {
   private static Dish dish(int guests, Fraction aGuest, int spare, @Nullable Integer aBatch) {
     var plain = aDish("pie").step(aStep("bake")).dish();
     return new Dish(plain.name(), plain.course(), true, new Dish.Servings(guests, aGuest, spare, aBatch),
-        plain.arrives(), plain.tags(), false, null, null, null, null, plain.ingredients(), plain.steps());
+        plain.arrives(), plain.tags(), false, null, null, Matter.UNSAID, plain.ingredients(), plain.steps());
   }
 }

@@ -12,6 +12,8 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.apache.commons.numbers.fraction.Fraction;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.heat.Component;
+import ovenloom.model.heat.Composition;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Cook;
@@ -19,6 +21,7 @@ import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Level;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Calendar;
+import ovenloom.model.measure.Conductivity;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Pace;
 import ovenloom.model.measure.Quantity;
@@ -93,8 +96,21 @@ public final class RandomEvents {
     return new Dish(name, one(courses).name(), food, servings, one(Arrives.values()),
         random.nextBoolean() ? List.of() : List.of("raw poultry", "fish").subList(0, 1 + random.nextInt(2)),
         random.nextBoolean(), maybe(random.nextInt(60)), maybe(random.nextInt(600)),
-        random.nextBoolean() ? one(Kind.values()) : null,
-        random.nextBoolean() ? Length.mm(5 + random.nextInt(100)) : null, ingredients(), steps);
+        matter(), ingredients(), steps);
+  }
+
+  private Matter matter() {
+    int percent = random.nextInt(101);
+    Map<Component, Double> shares = Map.of(Component.WATER, percent / 100.0, Component.FAT,
+        (100 - percent) / 100.0);
+    return new Matter(random.nextBoolean() ? one(Kind.values()) : null,
+        random.nextBoolean() ? Length.mm(5 + random.nextInt(100)) : null,
+        random.nextBoolean() ? Composition.of(shares) : null,
+        random.nextBoolean() ? new Conductivity(20 + random.nextInt(4_000)) : null, mayBe());
+  }
+
+  private @Nullable Boolean mayBe() {
+    return maybe(random.nextBoolean());
   }
 
   private Map<String, Quantity> ingredients() {
@@ -118,7 +134,7 @@ public final class RandomEvents {
         mayBeAway(needs) && random.nextBoolean(),
         new Step.Together(1 + random.nextInt(3), random.nextBoolean()), needs,
         links(dish, food, own, others),
-        random.nextBoolean() ? null : keeps(), maybe(one(StartState.values())));
+        random.nextBoolean() ? null : keeps(), maybe(one(StartState.values())), mayBe());
   }
 
   private static boolean mayBeAway(List<Need> needs) {

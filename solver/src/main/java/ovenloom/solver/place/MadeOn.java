@@ -106,7 +106,7 @@ final class MadeOn {
     if (!Perishable.isNever(dish.tags())) {
       int first = firstMinute(dish);
       ifRaw[step] = first;
-      ifCooked[step] = Perishable.isOnceCooked(dish.kind()) ? first : ANY_DAY;
+      ifCooked[step] = Perishable.isOnceCooked(dish.matter().kind()) ? first : ANY_DAY;
       anyway[step] = Perishable.isFromTheStart(dish.tags()) ? first : ANY_DAY;
     }
   }

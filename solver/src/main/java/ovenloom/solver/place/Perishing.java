@@ -35,7 +35,7 @@ final class Perishing {
       int i = step.index();
       if (work.goesToTheTable(i)) {
         ever[i] = !Perishable.isNever(step.dish().tags());
-        once[i] = ever[i] && Perishable.isOnceCooked(step.dish().kind());
+        once[i] = ever[i] && Perishable.isOnceCooked(step.dish().matter().kind());
         always[i] = ever[i] && Perishable.isFromTheStart(step.dish().tags());
       }
       for (BatchLink link : work.outOf(i)) {

@@ -51,9 +51,9 @@ record Proof(long kitchen, int text, boolean isPossible, long atTheTable, long w
         || (found.atTheTableInAll() == atTheTable && found.wishes() < wishes);
   }
 
-  /** Whether a plan with this score is as good as can be. */
-  boolean isReachedBy(Score found) {
-    return isPossible && found.atTheTableInAll() == atTheTable && found.wishes() == wishes;
+  /** How many points a plan with this score, as good at the table as can be, is above the best; -1 where it is worse at the table. */
+  long pointsAbove(Score found) {
+    return found.atTheTableInAll() == atTheTable ? found.wishes() - wishes : -1;
   }
 
   /** Those kept in the file, by kitchen. */

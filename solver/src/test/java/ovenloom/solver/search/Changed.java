@@ -43,7 +43,7 @@ final class Changed {
   static Event step(Event event, Dish dish, Step old, Step step) {
     List<Step> steps = dish.steps().stream().map(each -> each.equals(old) ? step : each).toList();
     Dish changed = new Dish(dish.name(), dish.course(), dish.food(), dish.servings(), dish.arrives(),
-        dish.tags(), dish.waves(), dish.servedOver(), dish.bestFor(), dish.kind(), dish.thick(),
+        dish.tags(), dish.waves(), dish.servedOver(), dish.bestFor(), dish.matter(),
         dish.ingredients(), steps);
     List<Dish> dishes = event.dishes().stream().map(each -> each.equals(dish) ? changed : each).toList();
     return new Event(event.name(), event.rules(), event.guests(), event.calendar(), event.from(),

@@ -39,7 +39,7 @@ final class TighterStep {
     List<Link> after = step.after().stream().map(link -> link(dish, step, link, plan)).toList();
     return new Step(step.name(), takes, step.once(), step.serve(), step.unattended(), step.away(),
         step.together(),
-        step.needs(), after, keeps(dish, step, plan), step.starts());
+        step.needs(), after, keeps(dish, step, plan), step.starts(), step.covered());
   }
 
   private boolean asked() {
