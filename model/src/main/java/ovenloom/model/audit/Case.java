@@ -65,8 +65,7 @@ public final class Case {
   }
 
   /** The run that does a step; absent where the plan forgot it. */
-  @Nullable
-  Placement run(BatchStep step) {
+  public @Nullable Placement run(BatchStep step) {
     List<Placement> runs = runs(step);
     return runs.isEmpty() ? null : runs.getFirst();
   }
@@ -78,7 +77,7 @@ public final class Case {
   }
 
   /** The steps a run does, in the order of their batches; none where the menu has no such step. */
-  List<BatchStep> steps(Placement run) {
+  public List<BatchStep> steps(Placement run) {
     return steps(run.dish(), run.step(), run.batches());
   }
 
@@ -107,7 +106,7 @@ public final class Case {
   }
 
   /** As a cook would call it: {@code bread/bake}, {@code bread/bake (batch 2)}. */
-  String name(Placement run) {
+  public String name(Placement run) {
     return name(run.dish(), run.step(), run.batches());
   }
 

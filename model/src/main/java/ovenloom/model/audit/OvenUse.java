@@ -44,6 +44,19 @@ record OvenUse(String who, Placement run, boolean waits, @Nullable Setting mark,
     return uses;
   }
 
+  /** Where they do not, there is no saying what the oven ought to do, and another rule has a word about it. */
+  static boolean shareTheDial(List<OvenUse> uses) {
+    for (int i = 0; i < uses.size(); i++) {
+      OvenUse use = uses.get(i);
+      for (OvenUse other : uses.subList(i + 1, uses.size())) {
+        if (use.when().overlaps(other.when()) && !use.sharesTheDial(other)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** Whether one dial can serve both: the same mark in the same mode, or both switched off. */
   boolean sharesTheDial(OvenUse other) {
     Setting own = mark;

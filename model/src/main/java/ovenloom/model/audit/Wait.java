@@ -16,10 +16,14 @@ import ovenloom.model.plan.Stay;
  * @param steps of the run, those whose food waits together
  * @param when from the run's end until the last of it is taken or due; empty where it is taken at once
  */
-record Wait(Placement run, List<BatchStep> steps, Stretch when) {
+public record Wait(Placement run, List<BatchStep> steps, Stretch when) {
+
+  public Wait {
+    steps = List.copyOf(steps);
+  }
 
   /** All of a plan. */
-  static List<Wait> all(Case plan) {
+  public static List<Wait> all(Case plan) {
     List<Wait> waits = new ArrayList<>();
     for (Placement run : plan.plan().placements()) {
       for (List<BatchStep> together : inOneVessel(plan.steps(run))) {
@@ -59,11 +63,12 @@ record Wait(Placement run, List<BatchStep> steps, Stretch when) {
   }
 
   /** The batches its stay names. */
-  Batches batches() {
+  public Batches batches() {
     return new Batches(steps.getFirst().batches().first(), steps.getLast().batches().last());
   }
 
-  boolean isThatOf(Stay stay) {
+  /** Whether a stay is where this food waits. */
+  public boolean isThatOf(Stay stay) {
     return stay.dish().equals(run.dish()) && stay.step().equals(run.step())
         && stay.batches().equals(batches());
   }

@@ -37,24 +37,11 @@ record WarmingAndCooling() implements KitchenRule {
     for (Oven oven : plan.event().kitchen().ovens()) {
       List<OvenUse> own = uses.getOrDefault(oven.name(), List.of());
       List<Span> log = logs.getOrDefault(oven.name(), List.of());
-      if (shareTheDial(own)) {
+      if (OvenUse.shareTheDial(own)) {
         check(oven.name(), new DueLog(oven, plan.event().cooks(), own), log, breaks);
       }
     }
     return breaks;
-  }
-
-  /** Where they do not, there is no saying what the oven ought to do, and another rule has a word about it. */
-  private static boolean shareTheDial(List<OvenUse> uses) {
-    for (int i = 0; i < uses.size(); i++) {
-      OvenUse use = uses.get(i);
-      for (OvenUse other : uses.subList(i + 1, uses.size())) {
-        if (use.when().overlaps(other.when()) && !use.sharesTheDial(other)) {
-          return false;
-        }
-      }
-    }
-    return true;
   }
 
   private void check(String oven, DueLog due, List<Span> log, List<Break> breaks) {
