@@ -64,7 +64,8 @@ public final class Ovenloom implements Runnable {
     CommandLine commands = new CommandLine(this).addSubcommand(new Solve(kit))
         .addSubcommand(new Check(kit))
         .addSubcommand(new Show(kit))
-        .addSubcommand(new Heat(kit));
+        .addSubcommand(new Heat(kit))
+        .addSubcommand(new Explain(kit));
     commands.addMixin("help", new HelpOptions());
     commands.getSubcommands().values().forEach(command -> command.addMixin("help", new HelpOptions()));
     return commands.setOut(kit.out())

@@ -15,7 +15,7 @@ import ovenloom.model.measure.Calendar;
 import ovenloom.model.measure.Parsed;
 
 /** Days and times as people write them: "2 days before", "on the day", 2026-10-10, 18:30, 9:00-13:00. */
-record Days(Calendar calendar) {
+public record Days(Calendar calendar) {
 
   /** How many days from the first course anything may be. */
   static final int FARTHEST = 1000;
@@ -84,7 +84,7 @@ record Days(Calendar calendar) {
   }
 
   /** The minute a day begins, or a time on it: "3 days before", "day before 14:00". */
-  Parsed<Integer> minute(String text) {
+  public Parsed<Integer> minute(String text) {
     String words = text.strip();
     int space = words.lastIndexOf(' ');
     Integer clock = space < 0 ? null : clock(words.substring(space + 1));

@@ -8,12 +8,12 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the word someone may have meant. */
-final class Nearest {
+public final class Nearest {
 
   private Nearest() {}
 
   /** The known word most like this one, or null where none is at all like it; of two as like, the first. */
-  static @Nullable String to(String written, Collection<String> known) {
+  public static @Nullable String to(String written, Collection<String> known) {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String word : known) {

@@ -20,7 +20,7 @@ final class AsWritten {
     return plan.plan().placements().stream().mapToLong(run -> points(plan, run)).sum();
   }
 
-  private static long points(Ledger plan, Placement run) {
+  static long points(Ledger plan, Placement run) {
     BatchStep step = plan.stepOf(run);
     Need.Bake bake = step == null ? null : step.step().bake();
     Baking baking = run.baking();

@@ -2,10 +2,14 @@ package ovenloom.model.audit.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
+import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Course;
+import ovenloom.model.plan.Placement;
 
 /** Little work in the last hour before a course, a hand free in the last two, and not too much on the day. */
 final class Calm {
@@ -20,10 +24,39 @@ final class Calm {
 
   static long points(Ledger plan) {
     Busy busy = Busy.in(plan);
-    return busy.cookMinutes(beforeCourses(plan, LAST))
-        + POINTS_A_MINUTE_WITH_NO_HAND_FREE
-            * noHandFree(plan, busy).shared(beforeCourses(plan, BEFORE)).minutes()
-        + busy.cookMinutes(THE_DAY) / MINUTES_OF_THE_DAY_A_POINT;
+    return busy.cookMinutes(beforeCourses(plan, LAST)) + noHandFreePoints(plan, busy)
+        + ofTheDay(busy);
+  }
+
+  /** Work of the last hour by step; and what nobody in particular is to blame for, in words. */
+  static Map<String, Long> shares(Ledger plan) {
+    Busy busy = Busy.in(plan);
+    Map<String, Long> shares = Shares.byStep(plan, run -> lastMinutes(plan, run));
+    shares.put("no hand free", noHandFreePoints(plan, busy));
+    shares.put("work on the day", ofTheDay(busy));
+    long others = points(plan) - Shares.sum(shares);
+    shares.put("washing up and taking out", Math.max(0, others));
+    return shares;
+  }
+
+  private static long lastMinutes(Ledger plan, Placement run) {
+    BatchStep step = plan.stepOf(run);
+    Stretches last = beforeCourses(plan, LAST);
+    return step != null && step.step().serve() ? 0
+        : run.hands()
+            .stream()
+            .mapToLong(
+                hands -> Set.copyOf(hands.cooks()).size() * Stretches.of(hands.when()).shared(last).minutes())
+            .sum();
+  }
+
+  private static long noHandFreePoints(Ledger plan, Busy busy) {
+    return POINTS_A_MINUTE_WITH_NO_HAND_FREE
+        * noHandFree(plan, busy).shared(beforeCourses(plan, BEFORE)).minutes();
+  }
+
+  private static long ofTheDay(Busy busy) {
+    return busy.cookMinutes(THE_DAY) / MINUTES_OF_THE_DAY_A_POINT;
   }
 
   private static Stretches beforeCourses(Ledger plan, int minutes) {

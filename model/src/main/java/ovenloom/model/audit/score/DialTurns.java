@@ -3,6 +3,8 @@ package ovenloom.model.audit.score;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Stretch;
@@ -24,6 +26,10 @@ final class DialTurns {
   private DialTurns() {}
 
   static long points(Ledger plan) {
+    return Shares.sum(byOven(plan));
+  }
+
+  static Map<String, Long> byOven(Ledger plan) {
     List<String> ovens = plan.plan()
         .placements()
         .stream()
@@ -32,7 +38,9 @@ final class DialTurns {
         .map(Baking::oven)
         .distinct()
         .toList();
-    return ovens.stream().mapToLong(oven -> POINTS_A_TURN * turns(plan.plan(), oven)).sum();
+    Map<String, Long> byOven = new TreeMap<>();
+    ovens.forEach(oven -> byOven.put(oven, POINTS_A_TURN * turns(plan.plan(), oven)));
+    return byOven;
   }
 
   private static long turns(Plan plan, String oven) {

@@ -1,6 +1,8 @@
 package ovenloom.model.audit.score;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.plan.OvenLog;
@@ -12,22 +14,36 @@ import ovenloom.model.plan.Where;
 final class Energy {
 
   private static final int WATT_MINUTES_A_POINT = 6000;
+  private static final String BURNERS = "burners";
 
   private Energy() {}
 
   static long points(Ledger plan) {
-    long wattMinutes = 0;
+    return Shares.sum(wattMinutes(plan)) / WATT_MINUTES_A_POINT;
+  }
+
+  /** By oven, and all burners together; each rounded down. */
+  static Map<String, Long> byHeat(Ledger plan) {
+    Map<String, Long> points = new TreeMap<>();
+    wattMinutes(plan).forEach((heat, wattMinutes) -> points.put(heat, wattMinutes / WATT_MINUTES_A_POINT));
+    return points;
+  }
+
+  private static Map<String, Long> wattMinutes(Ledger plan) {
+    Map<String, Long> wattMinutes = new TreeMap<>();
     for (OvenLog log : plan.plan().ovens()) {
       Oven oven = plan.event().kitchen().oven(log.oven());
-      wattMinutes += oven == null ? 0 : log.spans().stream().mapToLong(span -> of(oven, span)).sum();
+      long used = oven == null ? 0 : log.spans().stream().mapToLong(span -> of(oven, span)).sum();
+      wattMinutes.merge(log.oven(), used, Long::sum);
     }
     for (Placement run : plan.plan().placements()) {
-      wattMinutes += watts(plan, run.burners()) * run.when().minutes();
+      wattMinutes.merge(BURNERS, watts(plan, run.burners()) * run.when().minutes(), Long::sum);
     }
     for (Stay stay : plan.plan().stays()) {
-      wattMinutes += stay.parts().stream().mapToLong(part -> of(plan, part)).sum();
+      long used = stay.parts().stream().mapToLong(part -> of(plan, part)).sum();
+      wattMinutes.merge(BURNERS, used, Long::sum);
     }
-    return wattMinutes / WATT_MINUTES_A_POINT;
+    return wattMinutes;
   }
 
   private static long of(Oven oven, OvenLog.Span span) {

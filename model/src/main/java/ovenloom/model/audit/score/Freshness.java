@@ -1,6 +1,8 @@
 package ovenloom.model.audit.score;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.plan.Stay;
@@ -15,8 +17,13 @@ final class Freshness {
   private Freshness() {}
 
   static long points(Ledger plan) {
-    long points = 0;
+    return Shares.sum(byDish(plan));
+  }
+
+  static Map<String, Long> byDish(Ledger plan) {
+    Map<String, Long> byDish = new TreeMap<>();
     for (Dish dish : plan.event().dishes()) {
+      long points = 0;
       for (int batch = 1; batch <= dish.batches(); batch++) {
         int first = batch;
         points += points(plan, dish, plan.plan()
@@ -26,8 +33,9 @@ final class Freshness {
             .flatMap(stay -> stay.parts().stream())
             .toList());
       }
+      byDish.put(dish.name(), points);
     }
-    return points;
+    return byDish;
   }
 
   /** The shares of both are added before they are rounded down. */

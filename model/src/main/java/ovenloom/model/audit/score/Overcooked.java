@@ -17,7 +17,7 @@ final class Overcooked {
   private final BakeMinutes minutes;
   private final double[] begins;
 
-  private Overcooked(Ledger plan) {
+  Overcooked(Ledger plan) {
     this.plan = plan;
     minutes = new BakeMinutes(plan.cards());
     begins = new double[plan.work().steps().size()];
@@ -29,7 +29,7 @@ final class Overcooked {
     return plan.plan().placements().stream().mapToLong(count::points).sum();
   }
 
-  private long points(Placement run) {
+  long points(Placement run) {
     Baking baking = run.baking();
     Oven oven = baking == null ? null : plan.event().kitchen().oven(baking.oven());
     if (baking == null || oven == null) {

@@ -48,15 +48,14 @@ public final class Reckoning {
     };
   }
 
-  /** Minutes from the start of each run to its course, but for serving. */
   private static long early(Ledger plan) {
-    long minutes = 0;
-    for (Placement run : plan.plan().placements()) {
-      BatchStep step = plan.stepOf(run);
-      if (step != null && !step.step().serve()) {
-        minutes += plan.event().courseOf(step.dish()).at() - run.when().from();
-      }
-    }
-    return minutes;
+    return plan.plan().placements().stream().mapToLong(run -> early(plan, run)).sum();
+  }
+
+  /** Minutes from the start of a run to its course, but for serving. */
+  static long early(Ledger plan, Placement run) {
+    BatchStep step = plan.stepOf(run);
+    return step == null || step.step().serve() ? 0
+        : plan.event().courseOf(step.dish()).at() - run.when().from();
   }
 }

@@ -2,6 +2,7 @@ package ovenloom.model.audit.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
 
@@ -16,7 +17,15 @@ final class Sessions {
   private Sessions() {}
 
   static long points(Ledger plan) {
-    long points = plan.plan().washes().size();
+    return Shares.sum(shares(plan));
+  }
+
+  static Map<String, Long> shares(Ledger plan) {
+    return Map.of("washes", (long) plan.plan().washes().size(), "stretches of work", stretches(plan));
+  }
+
+  private static long stretches(Ledger plan) {
+    long points = 0;
     long minutes = 0;
     int end = Integer.MIN_VALUE;
     for (Stretch work : before(Busy.in(plan).anybody())) {
