@@ -62,8 +62,8 @@ final class Explain implements Callable<Integer> {
     return new Printer(kit).print(plan, file.toString(), () -> {
       Trials trials = new Trials(plan);
       WhySheet sheet = new WhySheet(plan, kit.terminal().width(), kit.terminal().colour());
-      var holds = runs.stream().map(run -> Holding.of(trials, run)).toList();
-      return closely ? sheet.closely(holds) : sheet.all(holds);
+      return closely ? sheet.closely(runs.stream().map(run -> Holding.chain(trials, run)).toList())
+          : sheet.all(runs.stream().map(run -> Holding.of(trials, run)).toList());
     });
   }
 

@@ -2,6 +2,7 @@ package ovenloom.cli.sheet;
 
 import java.util.List;
 import ovenloom.model.audit.Break;
+import ovenloom.model.measure.Stretch;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.why.Cost;
 import ovenloom.model.why.Hold;
@@ -21,14 +22,25 @@ final class HoldText {
     clock = new Clock(plan.event().calendar());
   }
 
-  /** In a sentence or two. */
+  /** In a sentence or two, with the first of what breaks. */
   String inShort() {
+    return held(reasons().subList(0, 1));
+  }
+
+  /** With all that breaks. */
+  String inFull() {
+    Trial best = hold.best();
+    return best == null ? held(reasons())
+        : held(reasons()) + " " + (hold.free() + 1) + " min later: " + String.join("; ", reasons()) + ".";
+  }
+
+  private String held(List<String> reasons) {
     Trial best = hold.best();
     if (best != null) {
       return wish(best);
     }
-    String most = hold.free() == 0 ? "Not a minute later: " : "At most " + hold.free() + " min later: ";
-    return most + reasons().getFirst() + ".";
+    String words = String.join("; ", reasons) + ".";
+    return hold.free() == 0 ? Words.capital(words) : hold.free() + " min later at most: " + words;
   }
 
   private String wish(Trial best) {
@@ -47,14 +59,36 @@ final class HoldText {
   }
 
   private String reason(Break broken) {
+    List<String> who = broken.who();
     return switch (broken.rule()) {
       case "links" -> link(broken);
-      case "on time", "in the calendar" ->
-        "it must be done by " + time(hold.run().when().to() + hold.free());
+      case "on time", "in the calendar" -> "it must be done by " + time(limit());
+      case "batches in order" -> "the next batch is done at " + time(limit());
+      case "keeps" -> food(who.getFirst()) + " would not keep: " + broken.what();
       case "one thing at a time" ->
-        broken.who().getFirst() + " is then at " + Words.and(others(broken.who().subList(1, 3)));
+        who.getFirst() + " is then at " + Words.and(others(who.subList(1, who.size())));
+      case "hands" -> who.size() == 2 ? who.getLast() + " is not at work then" : plain(broken);
+      case "someone there" -> "nobody is there then" + moved(who);
+      case "clean vessels" -> who.size() == 1 ? washed(broken) : plain(broken);
       default -> plain(broken);
     };
+  }
+
+  private int limit() {
+    return hold.run().when().to() + hold.free();
+  }
+
+  private String food(String name) {
+    return name.equals(hold.name()) ? "its food" : "food of " + of(name);
+  }
+
+  private static String moved(List<String> moves) {
+    return moves.getFirst().contains(" goes ") ? ", when " + Words.and(moves) : "";
+  }
+
+  private String washed(Break broken) {
+    Stretch when = broken.when();
+    return when == null ? plain(broken) : broken.who().getFirst() + " is washed at " + time(when.from());
   }
 
   private String link(Break broken) {
@@ -68,7 +102,7 @@ final class HoldText {
 
   /** {@code rest follows at 12:40}. */
   String follows(Next next) {
-    String least = next.least() == 0 ? "" : ", " + next.least() + " min later at least";
+    String least = next.least() == 0 ? "" : ", at least " + next.least() + " min after it";
     return of(next.name()) + " follows at " + time(next.at()) + least;
   }
 

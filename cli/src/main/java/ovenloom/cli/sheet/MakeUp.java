@@ -30,8 +30,7 @@ record MakeUp(Plan plan, Page page) {
         .stream()
         .filter(wish -> points(wish) > 0)
         .sorted(Comparator.comparingLong(this::points).reversed())
-        .forEach(wish -> row("  " + wish.name().toLowerCase(Locale.ROOT), points(wish),
-            named(shares.of(wish), weight(wish))));
+        .forEach(wish -> wish(wish, shares));
     row("Early", score.early(), named(shares.early(), 1));
   }
 
@@ -46,6 +45,13 @@ record MakeUp(Plan plan, Page page) {
   private void row(String name, long sum, String what) {
     page.row(List.of(new Cell(name, NAME, false), new Cell(grouped(sum), SUM, false),
         new Cell(what, 0, false)));
+  }
+
+  private void wish(Wish wish, Shares shares) {
+    page.row(List.of(new Cell("", 0, false),
+        new Cell(wish.name().toLowerCase(Locale.ROOT), NAME - Cell.GAP, false),
+        new Cell(grouped(points(wish)), SUM, false),
+        new Cell(named(shares.of(wish), weight(wish)), 0, false)));
   }
 
   private static String named(Map<String, Long> parts, int weight) {

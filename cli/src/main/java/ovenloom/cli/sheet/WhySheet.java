@@ -13,7 +13,8 @@ public final class WhySheet {
 
   private static final int LABEL = 8;
   private static final String HOW = """
-      Each step was tried later, by itself: with its cooks, oven, burners and shelves, and with all else where it is.""";
+      What is named keeps a step from being later, by even a minute where none are told. Each was tried by itself: with \
+      its cooks, oven, burners and shelves, and with all else where it is.""";
 
   private final Plan plan;
   private final Clock clock;
@@ -47,22 +48,24 @@ public final class WhySheet {
     return page.toString();
   }
 
-  /** What holds some of its runs, with all that breaks or costs. */
-  public String closely(List<Hold> holds) {
-    for (Hold hold : holds) {
-      page.heading(hold.run().dish() + ": " + step(hold) + ", " + times(hold));
+  /** What holds some of its runs, each with all that breaks or costs, and with what holds the steps that hold it. */
+  public String closely(List<List<Hold>> chains) {
+    for (List<Hold> chain : chains) {
+      Hold hold = chain.getFirst();
       HoldText text = new HoldText(plan, hold);
-      String label = "Next";
-      for (var next : hold.next()) {
-        row(label, Words.capital(text.follows(next)) + ".");
-        label = "";
-      }
-      row("Held", text.inShort());
-      String then = hold.free() + 1 + " min later: ";
-      row("Breaks", then + String.join("; ", text.reasons()) + ".");
+      page.heading(hold.run().dish() + ": " + step(hold) + ", " + times(hold));
+      hold.next()
+          .forEach(next -> row(next.equals(hold.next().getFirst()) ? "Next" : "",
+              Words.capital(text.follows(next)) + "."));
+      row("Held", text.inFull());
+      chain.stream().skip(1).forEach(this::behind);
       page.blank();
     }
     return page.line(HOW).toString();
+  }
+
+  private void behind(Hold hold) {
+    row("Behind", hold.name() + ": " + Words.small(new HoldText(plan, hold).inFull()));
   }
 
   private void row(String label, String words) {

@@ -21,4 +21,14 @@ public record Hold(
     next = List.copyOf(next);
     breaks = List.copyOf(breaks);
   }
+
+  /** What follows and is the first thing to be in its way; absent where something else is. */
+  @Nullable
+  Placement heldBy() {
+    return next.stream()
+        .filter(each -> breaks.getFirst().who().equals(List.of(name, each.name())))
+        .map(Next::run)
+        .findFirst()
+        .orElse(null);
+  }
 }

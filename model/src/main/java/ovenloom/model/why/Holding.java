@@ -1,5 +1,6 @@
 package ovenloom.model.why;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.audit.Break;
@@ -27,6 +28,18 @@ public final class Holding {
     holding.push();
     Case plan = trials.opened();
     return new Hold(run, plan.name(run), Next.of(plan, run), holding.free, holding.breaks, holding.best);
+  }
+
+  /** What holds it, then what holds the run that follows and holds it, and so on to what something else holds. */
+  public static List<Hold> chain(Trials trials, Placement run) {
+    List<Hold> chain = new ArrayList<>();
+    Placement at = run;
+    while (at != null) {
+      Hold hold = of(trials, at);
+      chain.add(hold);
+      at = hold.best() == null ? hold.heldBy() : null;
+    }
+    return chain;
   }
 
   private void push() {

@@ -2,6 +2,7 @@ package ovenloom.model.why;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.audit.Case;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
@@ -12,10 +13,11 @@ import ovenloom.model.plan.Placement;
  * What follows a run.
  *
  * @param name as the audit calls it; {@link #TABLE} where its food goes there
+ * @param run that follows; absent for the table
  * @param at the minute it begins
  * @param least minutes that must lie between
  */
-public record Next(String name, int at, int least) {
+public record Next(String name, @Nullable Placement run, int at, int least) {
 
   /** Where everything ends. */
   public static final String TABLE = "the table";
@@ -27,11 +29,12 @@ public record Next(String name, int at, int least) {
       for (BatchLink link : plan.work().outOf(step.index())) {
         Placement later = plan.run(plan.work().steps().get(link.to()));
         if (later != null && link.link().kind() != Link.Kind.ALONGSIDE) {
-          all.add(new Next(plan.name(later), later.when().from(), link.link().least()));
+          all.add(new Next(plan.name(later), later, later.when().from(), link.link().least()));
         }
       }
       if (plan.work().goesToTheTable(step.index()) && !step.step().serve()) {
-        all.add(new Next(TABLE, plan.event().due(step.dish(), step.batches().first()), 0));
+        all.add(new Next(TABLE, null,
+            plan.event().due(step.dish(), step.batches().first()), 0));
       }
     }
     return all.stream().distinct().sorted((one, other) -> Integer.compare(one.at, other.at)).toList();
