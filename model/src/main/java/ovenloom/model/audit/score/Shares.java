@@ -26,7 +26,10 @@ public final class Shares {
     return new Shares(Ledger.of(cards, plan));
   }
 
-  /** Points of one kind, before its weight. They add up to its sum, but for what is rounded down over all of them. */
+  /**
+   * Points of one kind, before its weight. They add up to its sum, but for what is rounded down over all of them, and for minutes in
+   * which a cook sees to two things through one oven door, which count for both.
+   */
   public Map<String, Long> of(Wish wish) {
     return switch (wish) {
       case FRESHNESS -> Freshness.byDish(plan);
