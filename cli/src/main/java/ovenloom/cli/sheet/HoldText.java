@@ -100,8 +100,11 @@ final class HoldText {
     return next == null ? plain(broken) : follows(next);
   }
 
-  /** {@code rest follows at 12:40}. */
+  /** {@code rest follows at 12:40}; {@code to the table at 13:30}. */
   String follows(Next next) {
+    if (next.run() == null) {
+      return "to the table at " + time(next.at());
+    }
     String least = next.least() == 0 ? "" : ", at least " + next.least() + " min after it";
     return of(next.name()) + " follows at " + time(next.at()) + least;
   }

@@ -65,7 +65,7 @@ public final class WhySheet {
   }
 
   private void behind(Hold hold) {
-    row("Behind", hold.name() + ": " + Words.small(new HoldText(plan, hold).inFull()));
+    row("Behind", hold.name() + ": " + new HoldText(plan, hold).inFull());
   }
 
   private void row(String label, String words) {

@@ -31,7 +31,7 @@ class ExplainTest {
     var told = ovenloom("explain", plan, "SIMMER");
 
     assertThat(told.code()).isZero();
-    assertThat(told.out()).startsWith("Leek soup: simmer, ").contains("The table follows at 19:00.", "Held");
+    assertThat(told.out()).startsWith("Leek soup: simmer, ").contains("To the table at 19:00.", "Held");
     assertThat(ovenloom("explain", plan, "simmer of leek soup")).isEqualTo(told);
     assertThat(ovenloom("explain", plan, "leek soup/simmer")).isEqualTo(told);
     assertThat(ovenloom("explain", plan, "Leek soup").out()).contains("slice the leeks, ", "simmer, ");
