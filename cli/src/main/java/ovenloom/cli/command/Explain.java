@@ -86,13 +86,10 @@ final class Explain implements Callable<Integer> {
   }
 
   private int answer(Plan plan, Placement run, int minute) {
-    boolean[] isNo = {false};
-    int printed = new Printer(kit).print(plan, file.toString(), () -> {
-      Trial trial = new Trials(plan).later(run, minute - run.when().from());
-      isNo[0] = !trial.keepsAllRules();
-      return WhyNotSheet.of(plan, run, trial, kit.terminal().width());
-    });
-    return isNo[0] ? Answer.NO : printed;
+    Trial trial = new Trials(plan).later(run, minute - run.when().from());
+    int printed = new Printer(kit).print(plan, file.toString(),
+        () -> WhyNotSheet.of(plan, run, trial, kit.terminal().width()));
+    return printed == Answer.A_PLAN && !trial.keepsAllRules() ? Answer.NO : printed;
   }
 
   private int unknown(Called called, String name) {

@@ -24,21 +24,17 @@ final class HoldText {
 
   /** In a sentence or two, with the first of what breaks. */
   String inShort() {
-    return held(reasons().subList(0, 1));
+    Trial best = hold.best();
+    return best == null ? broken(reasons().subList(0, 1)) : wish(best);
   }
 
   /** With all that breaks. */
   String inFull() {
     Trial best = hold.best();
-    return best == null ? held(reasons())
-        : held(reasons()) + " " + (hold.free() + 1) + " min later: " + String.join("; ", reasons()) + ".";
+    return best == null ? broken(reasons()) : wish(best) + " " + broken(reasons());
   }
 
-  private String held(List<String> reasons) {
-    Trial best = hold.best();
-    if (best != null) {
-      return wish(best);
-    }
+  private String broken(List<String> reasons) {
     String words = String.join("; ", reasons) + ".";
     return hold.free() == 0 ? Words.capital(words) : hold.free() + " min later at most: " + words;
   }
@@ -47,7 +43,7 @@ final class HoldText {
     Cost cost = Cost.of(plan.score(), best.plan().score(), plan.event().wishes());
     String later = best.minutes() + " min later ";
     if (cost.isNothing()) {
-      return Words.capital(later) + "would be as good.";
+      return later + "would be as good.";
     }
     return cost.isLess() ? later + "would be better: " + CostText.of(cost) + ". A longer search may see it."
         : "By your wishes: " + later + "would cost " + CostText.of(cost) + ".";
