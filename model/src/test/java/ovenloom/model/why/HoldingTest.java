@@ -6,6 +6,8 @@ import static ovenloom.model.audit.Clock.between;
 import static ovenloom.model.audit.Dishes.aDish;
 import static ovenloom.model.audit.Events.aCook;
 import static ovenloom.model.audit.Events.aSupperOf;
+import static ovenloom.model.audit.Kitchens.aHomeKitchen;
+import static ovenloom.model.audit.Ovens.anOven;
 import static ovenloom.model.audit.Plans.aPlanFor;
 import static ovenloom.model.audit.Runs.aRun;
 import static ovenloom.model.audit.Steps.aStep;
@@ -21,6 +23,7 @@ import ovenloom.model.audit.score.Reckoning;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.menu.Wish;
+import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Plan;
 
 class HoldingTest {
@@ -96,6 +99,42 @@ class HoldingTest {
 
     assertThat(toss.next()).extracting(Next::name).containsExactly(Next.TABLE);
     assertThat(rules(toss)).containsOnly("on time");
+  }
+
+  @Test
+  void an_oven_that_has_to_cool_down_for_the_next_bake_holds_the_one_before() {
+    Events supper = aSupperOf(aDish("bread").step(aStep("bake").takes(30).bake(220)),
+        aDish("custard").step(aStep("bake").takes(30).bake(120))).in(aHomeKitchen().ovens(anOven("oven")));
+    Plan plan = aPlanFor(supper).with(aRun("bread", "bake", "17:00", 30).oven("oven", 220))
+        .with(aRun("custard", "bake", "17:44", 30).oven("oven", 120))
+        .plan();
+
+    assertThat(warming(plan, 0)).isEmpty();
+    assertThat(warming(plan, 1)).containsExactly("needs 14 min to be at 120 C, and has 13");
+  }
+
+  private static List<String> warming(Plan plan, int later) {
+    return new Trials(plan).later(GratinSupper.run(plan, "bread", "bake"), later)
+        .breaks()
+        .stream()
+        .filter(each -> each.rule().equals("warming and cooling"))
+        .map(Break::what)
+        .toList();
+  }
+
+  @Test
+  void who_took_it_out_after_its_wait_in_the_oven_takes_it_out_as_it_is_done_where_it_waits_no_more() {
+    Events supper = aSupperOf(aDish("bread").step(aStep("bake").takes(30).bake(220).keeps(null, 60, null))
+        .step(aStep("slice").takes(5).hands()));
+    Plan plan = aPlanFor(supper).with(aRun("bread", "bake", "17:00", 30).oven("oven", 220).load("Host"))
+        .with(aStay("bread", "bake", "17:30").ovenThatIsOff("17:40", "oven").unload("Host"))
+        .with(aRun("bread", "slice", "17:40", 5).work("Host"))
+        .plan();
+
+    Plan later = new Trials(plan).later(GratinSupper.run(plan, "bread", "bake"), 10).plan();
+
+    assertThat(later.placements().getFirst().hands()).extracting(HandsOn::when)
+        .containsExactly(between("17:10", "17:11"), between("17:39", "17:40"));
   }
 
   private static Plan stew(Cook cook) {
