@@ -16,6 +16,15 @@ public final class Published {
 
   private Published() {}
 
+  /** Whether they lie here; if not, says so on standard error. */
+  public static boolean isHere() {
+    boolean isHere = Files.isDirectory(BENCHMARKS);
+    if (!isHere) {
+      System.err.println("skipped: there is no " + BENCHMARKS.toAbsolutePath().normalize());
+    }
+    return isHere;
+  }
+
   /** The lines of a file; the test that asks is skipped where there is none. */
   public static List<String> lines(String file) {
     Path path = BENCHMARKS.resolve(file);

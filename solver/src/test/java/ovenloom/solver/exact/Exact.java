@@ -5,6 +5,7 @@ import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
@@ -63,6 +64,22 @@ final class Exact {
   static Answer of(Event event) {
     NativeLibrary.load();
     return new Exact(event).solve();
+  }
+
+  /**
+   * Whether there is a plan at all; null where that is not known after so many seconds.
+   *
+   * @throws UnsupportedOperationException for an event with something in it that this knows no rule for
+   */
+  static @Nullable Boolean isPossible(Event event, int seconds) {
+    NativeLibrary.load();
+    CpSolver solver = solver();
+    solver.getParameters().setMaxTimeInSeconds(seconds);
+    return switch (solver.solve(new Exact(event).cp.model())) {
+      case OPTIMAL, FEASIBLE -> true;
+      case INFEASIBLE -> false;
+      case UNKNOWN, MODEL_INVALID, UNRECOGNIZED -> null;
+    };
   }
 
   private Answer solve() {

@@ -15,11 +15,10 @@ import ovenloom.model.plan.Plan;
  * A kitchen built around a plan: a roomy one is planned somehow, the plan is shaken, and then the kitchen is made tight
  * around it. So a plan is known to exist.
  */
-record BuiltAround(long seed, Event event, Plan known) {
+public record BuiltAround(long seed, Event event, Plan known) {
 
   private static final long ANOTHER = 1_000;
   private static final int LEAST = 10;
-  private static final int MOST = 60;
 
   /** From a tenth, roomy, to 1, hardly any air. */
   static double strength(long seed) {
@@ -27,15 +26,16 @@ record BuiltAround(long seed, Event event, Plan known) {
   }
 
   /** Steps a kitchen of this seed has at least, so that there are as many large as small ones. */
-  private static int least(long seed) {
-    return LEAST + (MOST - LEAST - 20) * Math.floorMod(seed / 10, 20) / 19;
+  private static int least(long seed, int most) {
+    return LEAST + (most - LEAST - 20) * Math.floorMod(seed / 10, 20) / 19;
   }
 
-  static BuiltAround of(long seed, Path folder) throws IOException {
+  /** One of so many steps at most. */
+  public static BuiltAround of(long seed, int most, Path folder) throws IOException {
     for (long each = seed; each < seed + 1_000 * ANOTHER; each += ANOTHER) {
       Event roomy = read(each, folder);
       int steps = roomy == null ? 0 : Work.of(roomy).steps().size();
-      if (roomy != null && steps >= least(seed) && steps <= MOST) {
+      if (roomy != null && steps >= least(seed, most) && steps <= most) {
         Random random = new Random(each);
         Plan plan = KnownPlan.of(roomy, random);
         if (plan != null) {

@@ -42,7 +42,7 @@ class BuiltAroundTest {
   @BeforeAll
   static void build() throws InterruptedException, ExecutionException {
     List<Long> seeds = LongStream.range(0, KITCHENS).boxed().toList();
-    kitchens = each(seeds, seed -> BuiltAround.of(seed, folder));
+    kitchens = each(seeds, seed -> BuiltAround.of(seed, MOST_STEPS, folder));
   }
 
   @Test

@@ -5,26 +5,35 @@ import java.util.List;
 import java.util.Random;
 
 /** A supper in a kitchen as it may be, written as a person would write it. */
-final class RandomSupper {
+public final class RandomSupper {
 
   private final Random random;
   private final boolean grand;
+  private final int feast;
+  private final int ovens;
   private final StringBuilder text = new StringBuilder();
   private final List<String> dishes = new ArrayList<>();
 
-  private RandomSupper(long seed, boolean grand) {
+  private RandomSupper(long seed, boolean grand, int feast, int ovens) {
     random = new Random(seed);
     this.grand = grand;
+    this.feast = feast;
+    this.ovens = ovens;
   }
 
   /** The problem file of a seed, small enough to plan in a blink. */
   static String of(long seed) {
-    return new RandomSupper(seed, false).write();
+    return new RandomSupper(seed, false, 0, 0).write();
   }
 
   /** One of more courses, dishes and days, in a kitchen with room for them. */
   static String grand(long seed) {
-    return new RandomSupper(seed, true).write();
+    return new RandomSupper(seed, true, 0, 0).write();
+  }
+
+  /** One of so many dishes and so many ovens; of all else there is as much more as there are more dishes. */
+  public static String feast(long seed, int dishes, int ovens) {
+    return new RandomSupper(seed, true, dishes, ovens).write();
   }
 
   private String write() {
@@ -38,7 +47,7 @@ final class RandomSupper {
     kitchen();
     cooks();
     line("dishes:");
-    int count = grand ? 2 + random.nextInt(10) : 2 + random.nextInt(4);
+    int count = feast > 0 ? feast : grand ? 2 + random.nextInt(10) : 2 + random.nextInt(4);
     for (int i = 0; i < count; i++) {
       dish(i);
     }
@@ -46,9 +55,9 @@ final class RandomSupper {
   }
 
   private void kitchen() {
-    boolean limited = random.nextInt(4) == 0;
-    line("kitchen:", "  landing: " + (4 + random.nextInt(10) + (grand ? 20 : 0)), "  ovens:");
-    for (int i = 0; i <= random.nextInt(grand ? 3 : 2); i++) {
+    boolean limited = random.nextInt(4) == 0 && feast == 0;
+    line("kitchen:", "  landing: " + (4 + random.nextInt(10) + (grand ? 20 : 0) + 3 * feast), "  ovens:");
+    for (int i = 0; ovens > 0 ? i < ovens : i <= random.nextInt(grand ? 3 : 2); i++) {
       line("    - name: oven " + (i + 1),
           "      dial: " + one("60 C to 250 C", "150 F to 500 F", "gas 1/4 to gas 9"));
       line("      modes: " + one("[still]", "[still, fan]"));
@@ -57,35 +66,43 @@ final class RandomSupper {
       line(limited ? "      circuit: wall"
           : "      cools: 200 C to 150 C in " + (5 + random.nextInt(20)) + " min");
     }
-    line("  burners: " + (grand ? "[large, large, large, medium, small, small]"
+    line("  burners: " + (grand ? burners()
         : one("[large, small]", "[large, medium, small, small]", "[large, large, medium]")));
     if (limited) {
       line("  circuits: {wall: " + (grand ? "9 kW" : one("3 kW", "6 kW")) + "}");
     }
     line("  cold:", "    - name: fridge", "      holds: 4 C", "      shelves:");
-    for (int i = 0; i <= 1 + random.nextInt(grand ? 4 : 2); i++) {
+    for (int i = 0; i <= 1 + random.nextInt(grand ? 4 : 2) + feast; i++) {
       line("        - {name: shelf " + (i + 1) + ", size: 50 x 38 x 25 cm}");
     }
-    line("  hot:", "    - {name: cabinet, holds: 70 C, shelves: [{name: only, size: 60 x 40 x 30 cm}]}");
-    line("  appliances: {mixer: 1}", "  vessels:");
+    line("  hot:", "    - {name: cabinet, holds: 70 C, shelves: "
+        + (feast > 0 ? "{count: " + (1 + feast / 4) + ", size: 60 x 40 x 30 cm}"
+            : "[{name: only, size: 60 x 40 x 30 cm}]")
+        + "}");
+    line("  appliances: {mixer: " + (1 + feast / 10) + "}", "  vessels:");
     line(
         "    bowl: {count: " + few() + ", size: 28 x 28 x 12 cm, wash: " + (3 + random.nextInt(5)) + " min}");
     line("    tray: {count: " + few() + ", size: 42 x 30 x 3 cm}");
     line("    dish: {count: " + few() + ", size: 30 x 20 x 7 cm}");
     line("    pot: {count: " + few() + ", size: 24 x 24 x 15 cm}",
-        "    plate: {count: " + (grand ? 60 : 24) + "}");
+        "    plate: {count: " + (grand ? 60 + 24 * feast : 24) + "}");
     if (random.nextInt(3) == 0) {
       line("apart: [[fish, pastry]]");
     }
   }
 
+  private String burners() {
+    String some = "large, large, large, medium, small, small";
+    return "[" + some + (", " + some).repeat(feast / 10) + "]";
+  }
+
   private int few() {
-    return grand ? 3 + random.nextInt(8) : 1 + random.nextInt(4);
+    return (grand ? 3 + random.nextInt(8) : 1 + random.nextInt(4)) + feast / 2;
   }
 
   private void cooks() {
     line("cooks:");
-    for (int i = 0; i <= random.nextInt(grand ? 4 : 3); i++) {
+    for (int i = 0; i <= random.nextInt(grand ? 4 : 3) + feast / 5; i++) {
       line("  - name: cook " + (i + 1), "    hours:");
       if (grand && random.nextInt(3) == 0) {
         line("      2 days before: 18:00-21:00");

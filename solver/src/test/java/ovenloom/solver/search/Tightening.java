@@ -64,7 +64,8 @@ final class Tightening {
     }
     for (Vessel vessel : event.kitchen().vessels()) {
       if (asked()) {
-        lower(1, vessel.count(), count -> Changed.kitchen(event, count(vessel, count)), "clean vessels");
+        lower(1, vessel.count(), count -> Changed.kitchen(event, count(event.kitchen(), vessel, count)),
+            "clean vessels");
       }
     }
     if (asked()) {
@@ -106,15 +107,14 @@ final class Tightening {
     }
   }
 
-  private Kitchen count(Vessel vessel, int count) {
-    List<Vessel> vessels = event.kitchen()
-        .vessels()
+  static Kitchen count(Kitchen kitchen, Vessel vessel, int count) {
+    List<Vessel> vessels = kitchen.vessels()
         .stream()
         .map(each -> each.name().equals(vessel.name())
             ? new Vessel(each.name(), count, each.size(), each.burner(), each.wash(), each.open())
             : each)
         .toList();
-    return Changed.vessels(event.kitchen(), vessels);
+    return Changed.vessels(kitchen, vessels);
   }
 
   private Kitchen limit(Circuit circuit, int watts) {
@@ -135,20 +135,20 @@ final class Tightening {
     boolean gone = plan.ovens().stream().noneMatch(log -> log.oven().equals(oven.name()))
         && offer(Changed.kitchen(event, Changed.ovens(kitchen, others)), "set-points");
     if (!gone) {
-      lower(1, oven.racks().size(), count -> Changed.kitchen(event, racks(oven, count)), "room inside");
+      lower(1, oven.racks().size(), count -> Changed.kitchen(event, racks(event.kitchen(), oven, count)),
+          "room inside");
     }
   }
 
-  private Kitchen racks(Oven oven, int count) {
-    List<Oven> ovens = event.kitchen()
-        .ovens()
+  static Kitchen racks(Kitchen kitchen, Oven oven, int count) {
+    List<Oven> ovens = kitchen.ovens()
         .stream()
         .map(each -> each.name().equals(oven.name())
             ? new Oven(each.name(), each.dial(), each.modes(), each.warmth(), each.hold(),
                 each.racks().subList(0, count), each.heating(), each.holding(), each.circuit(), each.open())
             : each)
         .toList();
-    return Changed.ovens(event.kitchen(), ovens);
+    return Changed.ovens(kitchen, ovens);
   }
 
   private void burners() {
@@ -175,7 +175,7 @@ final class Tightening {
     }
   }
 
-  private static Store without(Store each, Store store, Shelf shelf) {
+  static Store without(Store each, Store store, Shelf shelf) {
     if (!each.name().equals(store.name()) || each.shelves().size() == 1) {
       return each;
     }

@@ -1,0 +1,119 @@
+package ovenloom.solver.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import ovenloom.model.menu.Event;
+import ovenloom.solver.exact.JustImpossible;
+import ovenloom.solver.proof.WindowLoads;
+import ovenloom.solver.search.BuiltAround;
+
+/** Kitchens drawn by lot: how good the plans are, how soon there is one, and how many without one are told to have none. */
+final class Kitchens {
+
+  private static final Duration SHORT = Duration.ofSeconds(5);
+  private static final Duration LONG = Duration.ofSeconds(30);
+
+  /** Seeds of the search where it is short. */
+  private static final int SEEDS = 5;
+
+  /** Kitchens built around a plan with hardly any air: those whose seed ends in 9. */
+  private static final int TIGHT = 20;
+  private static final int TIGHTEST = 9;
+  private static final int MOST_STEPS = 120;
+
+  /** The file of what is known of kitchens, and of those that were made impossible. */
+  static final String BEST_KNOWN = "best-known.txt";
+  static final String IMPOSSIBLE = "just-impossible.txt";
+
+  private Kitchens() {}
+
+  static List<Sheet> sheets() {
+    return List.of(
+        sheet("kitchens to 60 steps, 5 s", () -> best(Drawn.Size.TO_60_STEPS, SHORT, SEEDS)),
+        sheet("kitchens to 120 steps, 30 s", () -> best(Drawn.Size.TO_120_STEPS, LONG, 1)),
+        sheet("kitchens of 250-300 steps, 30 s", () -> best(Drawn.Size.TO_300_STEPS, LONG, 1)),
+        sheet("kitchens of 600 steps, seconds to the first plan", Kitchens::banquets),
+        sheet("tight, to 120 steps, seconds to the first plan", Kitchens::tight),
+        sheet("just impossible, refuted", Kitchens::impossible));
+  }
+
+  /** One at a time: the search itself takes both processors. */
+  private static Sheet sheet(String name, Supplier<List<Row>> rows) {
+    return new Sheet(name, 1, rows);
+  }
+
+  private static List<Row> best(Drawn.Size size, Duration time, int seeds) {
+    References known = References.in(BEST_KNOWN);
+    return Drawn.all(size)
+        .stream()
+        .flatMap(kitchen -> LongStream.rangeClosed(1, seeds)
+            .mapToObj(seed -> new Row(kitchen.digest() + " seed " + seed,
+                () -> Planning.best(kitchen.event(), time, seed, bestKnown(known, kitchen), Double.NaN))))
+        .toList();
+  }
+
+  private static double bestKnown(References known, Drawn kitchen) {
+    List<String> words = known.of(kitchen.digest());
+    return words.isEmpty() ? Double.NaN : Double.parseDouble(words.getFirst());
+  }
+
+  private static List<Row> banquets() {
+    return Drawn.all(Drawn.Size.OF_600_STEPS)
+        .stream()
+        .map(kitchen -> new Row(kitchen.digest(), () -> Planning.first(kitchen.event(), LONG, 1)))
+        .toList();
+  }
+
+  private static List<Row> tight() {
+    return LongStream.range(0, TIGHT)
+        .map(kitchen -> 10 * kitchen + TIGHTEST)
+        .mapToObj(seed -> new Row("seed " + seed, () -> Planning.first(tight(seed), LONG, 1)))
+        .toList();
+  }
+
+  private static Event tight(long seed) throws IOException {
+    return inAFolder(folder -> BuiltAround.of(seed, MOST_STEPS, folder).event());
+  }
+
+  private static List<Row> impossible() {
+    return References.in(IMPOSSIBLE)
+        .all()
+        .filter(words -> words.get(1).equals(JustImpossible.Verdict.IMPOSSIBLE.name()))
+        .map(words -> new Row("seed " + words.getFirst(), () -> refuted(words)))
+        .toList();
+  }
+
+  /** Told to be impossible, or nothing. */
+  private static Measured refuted(List<String> words) throws IOException {
+    long seed = Long.parseLong(words.getFirst());
+    List<String> taken = Stream.of(String.join(" ", words.subList(2, words.size())).split(", ")).toList();
+    Event event = inAFolder(folder -> JustImpossible.without(seed, taken, folder));
+    long began = System.nanoTime();
+    boolean isRefuted = WindowLoads.of(event).isPresent();
+    return new Measured(isRefuted ? 1 : Measured.NOTHING, 1, Double.NaN, Planning.since(began));
+  }
+
+  interface InAFolder<T> {
+    T of(Path folder) throws IOException;
+  }
+
+  static <T> T inAFolder(InAFolder<T> work) throws IOException {
+    Path folder = Files.createTempDirectory("bench");
+    try {
+      return work.of(folder);
+    } finally {
+      try (Stream<Path> files = Files.list(folder)) {
+        for (Path file : files.toList()) {
+          Files.delete(file);
+        }
+      }
+      Files.delete(folder);
+    }
+  }
+}
