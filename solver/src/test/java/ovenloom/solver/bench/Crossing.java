@@ -10,6 +10,10 @@ final class Crossing {
 
   private static final int FAR = 1 << 24;
 
+  /** The window, in parts of the plan. */
+  private static final double SMALLEST = 0.2;
+  private static final double LARGEST = 0.5;
+
   private final Random lot;
   private final double alike;
   private final double changed;
@@ -31,7 +35,7 @@ final class Crossing {
     for (int time : one) {
       length = Math.max(length, time);
     }
-    int window = (int) (length * lot.nextDouble(0.25, 0.75));
+    int window = (int) (length * lot.nextDouble(SMALLEST, LARGEST));
     int from = lot.nextInt(length - window + 1);
     long apart = 0;
     for (int step = 0; step < one.length; step++) {

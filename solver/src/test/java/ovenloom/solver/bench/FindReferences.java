@@ -9,7 +9,7 @@ import ovenloom.solver.exact.JustImpossible;
 
 /**
  * Finds out what the drawn kitchens are measured against, where it is not known yet, and adds it to the files that are kept.
- * Arguments: seconds of search for each kitchen, and how many small kitchens to make impossible.
+ * Argument: seconds of search for each kitchen.
  */
 public final class FindReferences {
 
@@ -19,7 +19,7 @@ public final class FindReferences {
   private FindReferences() {}
 
   public static void main(String[] arguments) throws IOException {
-    impossible(Integer.parseInt(arguments[1]));
+    impossible();
     Duration time = Duration.ofSeconds(Long.parseLong(arguments[0]));
     for (Drawn.Size size : List.of(Drawn.Size.TO_60_STEPS, Drawn.Size.TO_120_STEPS,
         Drawn.Size.TO_300_STEPS)) {
@@ -31,21 +31,22 @@ public final class FindReferences {
     References known = References.in(Kitchens.BEST_KNOWN);
     for (Drawn kitchen : Drawn.all(size)) {
       if (known.of(kitchen.digest()).isEmpty()) {
-        double best = Planning.best(kitchen.event(), time, SEED, Double.NaN, Double.NaN).ours();
-        known.keep(kitchen.digest(), List.of(Double.toString(best), Long.toString(time.toSeconds())));
+        Measured best = Planning.best(kitchen.event(), time, SEED, Double.NaN, Double.NaN);
+        known.keep(kitchen.digest(),
+            best.isAnswered() ? List.of(Double.toString(best.ours()), Long.toString(time.toSeconds()))
+                : Kitchens.NO_PLAN_KNOWN);
       }
     }
   }
 
-  private static void impossible(int seeds) throws IOException {
+  private static void impossible() throws IOException {
     References known = References.in(Kitchens.IMPOSSIBLE);
-    for (long seed = 1; seed <= seeds; seed++) {
-      long each = seed;
-      String digest = Digest.of(inAFolder(folder -> JustImpossible.text(each, folder)));
+    for (long seed : JustImpossible.seeds()) {
+      String digest = Digest.of(inAFolder(folder -> JustImpossible.text(seed, folder)));
       if (known.of(digest).isEmpty()) {
-        JustImpossible made = inAFolder(folder -> JustImpossible.of(each, folder));
+        JustImpossible made = inAFolder(folder -> JustImpossible.of(seed, folder));
         known.keep(digest,
-            List.of(Long.toString(each), made.verdict().name(), String.join(", ", made.taken())));
+            List.of(Long.toString(seed), made.verdict().name(), String.join(", ", made.taken())));
       }
     }
   }

@@ -19,6 +19,9 @@ public final class InnerSearch {
   /** Children of two plans, the better of which takes its place. */
   private static final int CHILDREN = 2;
 
+  /** The other of two plans is the shortest of so many, drawn by lot. */
+  private static final int DRAWN = 4;
+
   private final BothWays problem;
   private final Random lot;
   private final Crossing crossing;
@@ -82,7 +85,7 @@ public final class InnerSearch {
 
   private void breed(int from, int one) {
     int[][] crowd = crowds[from];
-    int other = oneOfTwo(lengths[from]);
+    int other = shortOne(lengths[from]);
     int shortest = NONE;
     for (int i = 0; i < CHILDREN && !isOver(); i++) {
       boolean first = i % 2 == 0;
@@ -99,10 +102,13 @@ public final class InnerSearch {
     System.arraycopy(better, 0, crowds[1 - from][one], 0, better.length);
   }
 
-  private int oneOfTwo(int[] lengths) {
-    int one = lot.nextInt(lengths.length);
-    int other = lot.nextInt(lengths.length);
-    return lengths[one] <= lengths[other] ? one : other;
+  private int shortOne(int[] lengths) {
+    int shortest = lot.nextInt(lengths.length);
+    for (int i = 1; i < DRAWN; i++) {
+      int each = lot.nextInt(lengths.length);
+      shortest = lengths[each] < lengths[shortest] ? each : shortest;
+    }
+    return shortest;
   }
 
   private int place(int way, int[] into) {

@@ -114,6 +114,13 @@ final class Exact {
   }
 
   private static void refuseWhatIsNotSaidHere(Event event) {
+    if (!knows(event)) {
+      throw new UnsupportedOperationException("circuits, batches together, or hours with nobody there");
+    }
+  }
+
+  /** Whether there is nothing in an event that this knows no rule for. */
+  static boolean knows(Event event) {
     Kitchen kitchen = event.kitchen();
     boolean isLimited = !kitchen.circuits().isEmpty();
     boolean isShared = event.dishes()
@@ -122,8 +129,6 @@ final class Exact {
         .anyMatch(step -> step.together().most() > 1);
     Stretches hours = new Stretches(event.cooks().stream().flatMap(cook -> cook.hours().stream()).toList());
     boolean isAttended = hours.encloses(new Stretch(event.from(), event.to()));
-    if (isLimited || isShared || !isAttended) {
-      throw new UnsupportedOperationException("circuits, batches together, or hours with nobody there");
-    }
+    return !isLimited && !isShared && isAttended;
   }
 }

@@ -18,7 +18,7 @@ import ovenloom.solver.search.Fewer;
  */
 public record JustImpossible(Verdict verdict, List<String> taken) {
 
-  private static final int SECONDS = 20;
+  private static final int SECONDS = 10;
   private static final int MOST_TAKEN = 12;
 
   /** How the taking ended. */
@@ -29,12 +29,17 @@ public record JustImpossible(Verdict verdict, List<String> taken) {
     /** It was not decided in time whether there still is one. */
     UNDECIDED,
 
-    /** There was none to begin with, or there still was one when enough was taken. */
+    /** There still was one when enough was taken. */
     UNFIT
   }
 
   public JustImpossible {
     taken = List.copyOf(taken);
+  }
+
+  /** The small kitchens that are proven to have a plan. */
+  public static List<Long> seeds() {
+    return Proof.kept().values().stream().filter(Proof::isPossible).map(Proof::kitchen).toList();
   }
 
   /** What the small kitchen of a seed becomes when so much is taken from it. */
@@ -56,14 +61,14 @@ public record JustImpossible(Verdict verdict, List<String> taken) {
     return SmallKitchen.text(seed, folder);
   }
 
-  /** Takes things by lot, but nothing without which a check refuses the event at once. */
+  /** Takes things by lot, but nothing without which a check refuses the event at once, or CP-SAT cannot be asked. */
   public static JustImpossible of(long seed, Path folder) throws IOException {
     Random lot = new Random(seed);
     List<String> taken = new ArrayList<>();
     Event event = SmallKitchen.of(seed, folder);
-    Boolean possible = Exact.isPossible(event, SECONDS);
+    Boolean possible = true;
     while (Boolean.TRUE.equals(possible)) {
-      List<Fewer> all = Fewer.all(event).stream().filter(each -> !isRefusedAtOnce(each.event())).toList();
+      List<Fewer> all = Fewer.all(event).stream().filter(each -> isFit(each.event())).toList();
       if (all.isEmpty() || taken.size() == MOST_TAKEN) {
         return new JustImpossible(Verdict.UNFIT, taken);
       }
@@ -72,12 +77,10 @@ public record JustImpossible(Verdict verdict, List<String> taken) {
       event = less.event();
       possible = Exact.isPossible(event, SECONDS);
     }
-    Verdict verdict = possible == null ? Verdict.UNDECIDED
-        : taken.isEmpty() ? Verdict.UNFIT : Verdict.IMPOSSIBLE;
-    return new JustImpossible(verdict, taken);
+    return new JustImpossible(possible == null ? Verdict.UNDECIDED : Verdict.IMPOSSIBLE, taken);
   }
 
-  private static boolean isRefusedAtOnce(Event event) {
-    return Checks.of(event).stream().anyMatch(Finding::fatal);
+  private static boolean isFit(Event event) {
+    return Exact.knows(event) && Checks.of(event).stream().noneMatch(Finding::fatal);
   }
 }
