@@ -8,7 +8,8 @@ import java.util.List;
 import ovenloom.solver.exact.JustImpossible;
 
 /**
- * Finds out what the drawn kitchens are measured against, where it is not known yet, and adds it to the files that are kept.
+ * Finds out what the drawn kitchens are measured against, where it is not known yet or was searched for less long, and adds it
+ * to the files that are kept: the last line of an instance counts.
  * Argument: seconds of search for each kitchen.
  */
 public final class FindReferences {
@@ -30,13 +31,19 @@ public final class FindReferences {
   private static void best(Drawn.Size size, Duration time) throws IOException {
     References known = References.in(Kitchens.BEST_KNOWN);
     for (Drawn kitchen : Drawn.all(size)) {
-      if (known.of(kitchen.digest()).isEmpty()) {
-        Measured best = Planning.best(kitchen.event(), time, SEED, Double.NaN, Double.NaN);
-        known.keep(kitchen.digest(),
-            best.isAnswered() ? List.of(Double.toString(best.ours()), Long.toString(time.toSeconds()))
-                : Kitchens.NO_PLAN_KNOWN);
+      List<String> words = known.of(kitchen.digest());
+      if (words.isEmpty() || Long.parseLong(words.getLast()) < time.toSeconds()) {
+        Measured found = Planning.best(kitchen.event(), time, SEED, Double.NaN, Double.NaN);
+        known.keep(kitchen.digest(), List.of(better(words, found), Long.toString(time.toSeconds())));
       }
     }
+  }
+
+  private static String better(List<String> words, Measured found) {
+    boolean isKnown = !words.isEmpty() && !words.getFirst().equals(Kitchens.NO_PLAN_KNOWN);
+    boolean isBetter = found.isAnswered()
+        && !(isKnown && Double.parseDouble(words.getFirst()) <= found.ours());
+    return isBetter ? Double.toString(found.ours()) : isKnown ? words.getFirst() : Kitchens.NO_PLAN_KNOWN;
   }
 
   private static void impossible() throws IOException {
