@@ -1,5 +1,6 @@
 package ovenloom.solver.bench;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +11,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * Measures the program sheet by sheet and prints one table. Arguments: the file in which finished rows are kept; {@code quick}
+ * Measures the program sheet by sheet, tells each as it is done, and writes one table. Arguments: the folder for finished rows and for the table; {@code quick}
  * for each tenth row or {@code full} for all; then, if not all sheets are wanted, how the names of some begin.
  * {@code .ci/bench} calls it.
  */
@@ -26,13 +27,16 @@ public final class Benchmarks {
 
   public static void main(String[] arguments) throws Exception {
     List<String> words = List.of(arguments);
-    Benchmarks all = new Benchmarks(Results.in(Path.of(words.get(0))), isQuick(words.get(1)));
+    Path folder = Path.of(words.get(0));
+    Benchmarks all = new Benchmarks(Results.in(folder.resolve("results.txt")), isQuick(words.get(1)));
     List<String> wanted = words.subList(2, words.size());
-    System.out.println(Table.HEAD);
+    List<String> table = new ArrayList<>(List.of(Table.HEAD));
     for (Sheet sheet : Sheets.all()) {
       boolean isWanted = wanted.isEmpty() || wanted.stream().anyMatch(sheet.name()::startsWith);
-      System.out.println(Table.line(sheet, isWanted ? all.measured(sheet) : List.of()));
+      table.add(Table.line(sheet, isWanted ? all.measured(sheet) : List.of()));
+      System.err.println(table.getLast());
     }
+    Files.write(folder.resolve("table.md"), table);
   }
 
   private static boolean isQuick(String how) {
