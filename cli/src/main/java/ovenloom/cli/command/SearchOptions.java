@@ -2,6 +2,7 @@ package ovenloom.cli.command;
 
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
+import ovenloom.solver.proof.Proof;
 import ovenloom.solver.search.Budget;
 import picocli.CommandLine.Option;
 
@@ -28,6 +29,11 @@ final class SearchOptions {
       description = {"Search N times side by side, 64 times at most.",
           "From the seed and those that follow it; the best plan wins. Default: 2, on any machine."})
   private int seeds;
+
+  /** After a search of so many tries, so that both are the same on any machine; beside one that ends by the clock. */
+  Proving proving(Proof proof) {
+    return time == null && tries != null ? new Proving.Afterwards(proof) : new Proving.Meanwhile(proof);
+  }
 
   Budget budget() {
     boolean hasAnEnd = time != null || tries != null;

@@ -7,12 +7,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.BoundText;
+import ovenloom.cli.sheet.ClaimsText;
 import ovenloom.cli.sheet.ClashText;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
+import ovenloom.solver.place.Extents;
+import ovenloom.solver.proof.Claim;
 import ovenloom.solver.proof.Clash;
+import ovenloom.solver.proof.Proof;
 import ovenloom.solver.proof.WindowLoads;
 import ovenloom.solver.search.Found;
 import ovenloom.solver.search.Search;
@@ -64,25 +69,41 @@ final class Solve implements Callable<Integer> {
   private int solve(
       Event event, List<Plan.Source> sources, List<Mistake> notes, @Nullable PlanTarget target) {
     Notes.print(kit.err(), notes);
-    Optional<Clash> clash = WindowLoads.of(event);
+    Extents extents = Extents.of(event);
+    Optional<Clash> clash = WindowLoads.of(extents);
     if (clash.isPresent()) {
-      kit.err().println("ovenloom: there is no plan");
-      kit.err().print(ClashText.of(event, clash.get(), kit.terminal().width()));
-      return Answer.NO;
+      return noPlan(ClashText.of(event, clash.get(), kit.terminal().width()));
     }
-    Found found = find(event, sources);
+    Proving proving = search.proving(new Proof(extents));
+    Found found = find(event, sources, proving);
+    Proof proof = proving.proof();
+    List<Claim> claims = proof.clash();
+    if (claims != null) {
+      return noPlan(ClaimsText.of(claims, kit.terminal().width()));
+    }
     if (!found.isAPlan()) {
       return new NoneFound(kit).print(event, found);
     }
-    int answer = new Printer(kit).print(found.plan(), "what was found");
-    return answer == Answer.A_PLAN && target != null ? write(found.plan(), target) : answer;
+    Plan plan = found.plan().with(proof.bound());
+    int answer = new Printer(kit).print(plan, "what was found");
+    if (answer == Answer.A_PLAN) {
+      kit.out().print(BoundText.of(plan, kit.terminal().width()));
+    }
+    return answer == Answer.A_PLAN && target != null ? write(plan, target) : answer;
   }
 
-  private Found find(Event event, List<Plan.Source> sources) {
+  private int noPlan(String why) {
+    kit.err().println("ovenloom: there is no plan");
+    kit.err().print(why);
+    return Answer.NO;
+  }
+
+  private Found find(Event event, List<Plan.Source> sources, Proving proving) {
     ProgressLine progress = new ProgressLine(kit);
     kit.stop().listen();
     try {
-      return Search.find(event, sources, search.budget(), progress, kit.stop());
+      return proving.beside(progress, kit.stop(),
+          (told, stop) -> Search.find(event, sources, search.budget(), told, stop));
     } finally {
       kit.stop().stopListening();
       progress.clear();

@@ -12,6 +12,7 @@ import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Wish;
+import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
@@ -24,7 +25,8 @@ final class PlanReader {
   static final String VERSION_KEY = "ovenloom plan";
   static final String VERSION = "1";
 
-  private static final Keys PLAN = Keys.of("a plan", VERSION_KEY, "files", "score", "runs", "stays", "ovens",
+  private static final Keys PLAN = Keys.of("a plan", VERSION_KEY, "files", "score", "bound", "runs", "stays",
+      "ovens",
       "washes", "layouts", "event");
   private static final Keys SOURCE = Keys.of("a file", "file", "sha256");
   private static final Keys LOG = Keys.of("an oven's log", "oven", "spans");
@@ -33,6 +35,7 @@ final class PlanReader {
   private static final Keys SPREAD = Keys.of("a layout", "place", "level", "when", "spots");
   private static final Keys SPOT = Keys.of("a spot", "dish", "step", "batches", "piece", "left", "front",
       "turned");
+  private static final Keys BOUND = Keys.of("a bound", "at the table", "wishes");
   private static final Keys SCORE = Keys.of("a score", "breaks", "at the table", "points", "wishes", "early");
 
   private final Desk desk;
@@ -64,8 +67,9 @@ final class PlanReader {
     List<Wash> washes = plan.eachNeeded("washes", this::wash);
     List<Spread> layouts = plan.eachNeeded("layouts", this::spread);
     Score score = plan.takeNeeded("score", this::score);
+    Bound bound = plan.take("bound", this::bound);
     return event == null || score == null ? null
-        : new Plan(event, sources, placements, stays, ovens, washes, layouts, score);
+        : new Plan(event, sources, placements, stays, ovens, washes, layouts, score, bound);
   }
 
   /** With the second look, since whoever works on a plan relies on what it finds. */
@@ -151,6 +155,12 @@ final class PlanReader {
     return new Score(number(score.needed("breaks", PlanValues::number)), table, points,
         number(score.needed("wishes", PlanValues::number)),
         number(score.needed("early", PlanValues::number)));
+  }
+
+  private Bound bound(Written written) {
+    Fields bound = desk.fields(written, BOUND);
+    return new Bound(number(bound.needed("at the table", PlanValues::number)),
+        number(bound.needed("wishes", PlanValues::number)));
   }
 
   private List<Written.Entry> entries(Fields score, String key) {

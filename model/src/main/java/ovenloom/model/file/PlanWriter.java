@@ -6,6 +6,7 @@ import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.plan.Baking;
+import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.Placement;
@@ -23,17 +24,26 @@ final class PlanWriter {
   private PlanWriter() {}
 
   static Draft.Card draft(Plan plan) {
-    return new Draft.Card()
+    Draft.Card card = new Draft.Card()
         .say(PlanReader.VERSION_KEY, PlanReader.VERSION)
         .say("files", Draft.Items.of(plan.sources(),
             source -> new Draft.Card().say("file", source.file()).say("sha256", source.sha256())))
-        .say("score", score(plan.score()))
-        .say("runs", Draft.Items.of(plan.placements(), PlanWriter::run))
+        .say("score", score(plan.score()));
+    Bound bound = plan.bound();
+    if (bound != null) {
+      card.say("bound", bound(bound));
+    }
+    return card.say("runs", Draft.Items.of(plan.placements(), PlanWriter::run))
         .say("stays", Draft.Items.of(plan.stays(), PlanWriter::stay))
         .say("ovens", Draft.Items.of(plan.ovens(), PlanWriter::log))
         .say("washes", Draft.Items.of(plan.washes(), PlanWriter::wash))
         .say("layouts", Draft.Items.of(plan.layouts(), PlanWriter::spread))
         .say("event", EventWriter.draft(plan.event()));
+  }
+
+  private static Draft bound(Bound bound) {
+    return new Draft.Card().say("at the table", number(bound.atTheTable()))
+        .say("wishes", number(bound.wishes()));
   }
 
   private static Draft run(Placement run) {

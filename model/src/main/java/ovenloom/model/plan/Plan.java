@@ -1,6 +1,7 @@
 package ovenloom.model.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Event;
 
@@ -15,6 +16,7 @@ import ovenloom.model.menu.Event;
  * @param washes in the order of their start
  * @param layouts how vessels stand on a rack or shelf, wherever more than eight do
  * @param score as the search counted it
+ * @param bound what no plan can be better than; absent where nothing was proven
  */
 public record Plan(
     Event event,
@@ -24,7 +26,8 @@ public record Plan(
     List<OvenLog> ovens,
     List<Wash> washes,
     List<Spread> layouts,
-    Score score) {
+    Score score,
+    @Nullable Bound bound) {
 
   /**
    * A file the event came from.
@@ -40,6 +43,17 @@ public record Plan(
     ovens = List.copyOf(ovens);
     washes = List.copyOf(washes);
     layouts = List.copyOf(layouts);
+  }
+
+  /** One of which nothing is proven. */
+  public Plan(Event event, List<Source> sources, List<Placement> placements, List<Stay> stays,
+      List<OvenLog> ovens, List<Wash> washes, List<Spread> layouts, Score score) {
+    this(event, sources, placements, stays, ovens, washes, layouts, score, null);
+  }
+
+  /** The same, with what no plan can be better than. */
+  public Plan with(@Nullable Bound proven) {
+    return new Plan(event, sources, placements, stays, ovens, washes, layouts, score, proven);
   }
 
   /** The run of a step that does a batch's share. */

@@ -18,6 +18,7 @@ public final class Extents {
 
   private final Runs runs;
   private final Bonds bonds;
+  private final Wants wants;
   private final int[] least;
   private final int[] most;
   private final int[] earliest;
@@ -29,7 +30,7 @@ public final class Extents {
   private Extents(Runs runs) {
     this.runs = runs;
     bonds = new Bonds(runs);
-    Wants wants = new Wants(runs, new Floor(runs));
+    wants = new Wants(runs, new Floor(runs));
     least = runs.runs().stream().mapToInt(wants::leastMinutes).toArray();
     most = runs.runs().stream().mapToInt(wants::mostMinutes).toArray();
     earliest = runs.runs().stream().mapToInt(this::begins).toArray();
@@ -105,10 +106,10 @@ public final class Extents {
     int i = run.index();
     int first = earliest[i];
     int last = latest[i] - least[i];
-    while (first <= last && !isAttended(run, first)) {
+    while (first <= last && !mayBegin(run, first)) {
       first++;
     }
-    while (first <= last && !isAttended(run, last)) {
+    while (first <= last && !mayBegin(run, last)) {
       last--;
     }
     startFrom(i, first);
@@ -118,7 +119,7 @@ public final class Extents {
   }
 
   /** Whether somebody is there for a run that starts at a minute, for its heat and for its hands. */
-  private boolean isAttended(Run run, int start) {
+  public boolean mayBegin(Run run, int start) {
     int minutes = least[run.index()];
     boolean watched = !run.footing().cooks() || run.step().unattended()
         || there.covers(start, start + minutes);
@@ -173,5 +174,30 @@ public final class Extents {
   /** The fewest minutes it takes. */
   public int least(int run) {
     return least[run];
+  }
+
+  /** The most minutes it may take. */
+  public int most(int run) {
+    return most[run];
+  }
+
+  /** What they are, laid out each batch by itself. */
+  public Runs laidOut() {
+    return runs;
+  }
+
+  /** Every way to bake a run, from whatever start; none for one that is no bake. */
+  public List<BakeChoice> waysToBake(int run) {
+    return wants.waysToBake(runs.runs().get(run)).toList();
+  }
+
+  /** How long the food of a tie keeps at most, from the end of the earlier run to the start of the later. */
+  public int longestGap(Tie tie) {
+    return Leads.longestGap(tie.link(), runs.runs().get(tie.earlier()));
+  }
+
+  /** How long the food of a run keeps at most, wherever it waits. */
+  public int longestWait(int run) {
+    return Leads.longestWait(runs.runs().get(run));
   }
 }

@@ -3,10 +3,8 @@ package ovenloom.solver.proof;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -14,16 +12,11 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Cook;
-import ovenloom.model.kitchen.Vessel;
-import ovenloom.model.measure.Length;
-import ovenloom.model.measure.Size;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
-import ovenloom.model.menu.Filling;
 import ovenloom.model.menu.Need;
-import ovenloom.model.menu.Work;
 import ovenloom.solver.place.Extents;
 import ovenloom.solver.place.Run;
 
@@ -34,18 +27,18 @@ import ovenloom.solver.place.Run;
 final class Supplies {
 
   private final Event event;
-  private final Work work;
+  private final Areas areas;
   private final Extents extents;
 
   Supplies(Event event, Extents extents) {
     this.event = event;
-    this.work = Work.of(event);
+    areas = new Areas(extents.laidOut().work());
     this.extents = extents;
   }
 
   List<Supply> all() {
     List<Supply> all = new ArrayList<>(List.of(hands(null)));
-    skills().forEach(skill -> all.add(hands(skill)));
+    skills(event).forEach(skill -> all.add(hands(skill)));
     List.of(BurnerSize.values()).reversed().forEach(size -> all.add(burners(size)));
     event.kitchen().appliances().forEach(appliance -> all.add(appliance(appliance)));
     all.add(racks());
@@ -53,7 +46,7 @@ final class Supplies {
     return all;
   }
 
-  private Set<String> skills() {
+  static Set<String> skills(Event event) {
     Set<String> skills = new TreeSet<>();
     event.cooks().forEach(cook -> skills.addAll(cook.skills()));
     return skills;
@@ -122,8 +115,11 @@ final class Supplies {
       }
     }
     long count = event.kitchen().burners().stream().filter(each -> each.size().compareTo(size) >= 0).count();
-    String what = size == BurnerSize.SMALL ? "burners" : size.name().toLowerCase(Locale.ROOT) + " burners";
-    return Supply.of(what, tasks, count);
+    return Supply.of(name(size), tasks, count);
+  }
+
+  static String name(BurnerSize size) {
+    return size == BurnerSize.SMALL ? "burners" : size.name().toLowerCase(Locale.ROOT) + " burners";
   }
 
   private Supply appliance(Appliance appliance) {
@@ -134,7 +130,7 @@ final class Supplies {
     return Supply.of("the " + appliance.name(), tasks, (long) appliance.count() * appliance.places());
   }
 
-  private static boolean isAt(Run run, Appliance appliance) {
+  static boolean isAt(Run run, Appliance appliance) {
     return run.step().appliances().stream().anyMatch(need -> need.appliance().equals(appliance.name()));
   }
 
@@ -143,7 +139,7 @@ final class Supplies {
     List<Task> tasks = new ArrayList<>();
     for (Run run : extents.runs()) {
       boolean isAlone = !run.step().together().oneVessel();
-      long area = run.step().bake() == null || !isAlone ? 0 : area(run.units().getFirst());
+      long area = run.step().bake() == null || !isAlone ? 0 : areas.of(run);
       if (area > 0) {
         tasks.add(task(run, area));
       }
@@ -152,24 +148,9 @@ final class Supplies {
         .ovens()
         .stream()
         .flatMap(oven -> oven.racks().stream())
-        .mapToLong(rack -> area(rack.width(), rack.depth()))
+        .mapToLong(rack -> Areas.of(rack.width(), rack.depth()))
         .sum();
     return new Supply(Clash.Kind.ROOM, "the oven racks", tasks, (from, to) -> there * (to - from));
-  }
-
-  private long area(BatchStep step) {
-    long area = 0;
-    for (Filling filling : work.fillingsOf(step.index())) {
-      Vessel vessel = event.kitchen().vessel(filling.vessel());
-      Size size = vessel == null ? null : vessel.size();
-      area += size == null ? 0 : filling.count() * area(size.width(), size.depth());
-    }
-    return area;
-  }
-
-  /** In square millimetres. */
-  private static long area(Length width, Length depth) {
-    return (width.micrometres() / 1000) * (depth.micrometres() / 1000);
   }
 
   private Task task(Run run, long amount) {
@@ -177,15 +158,7 @@ final class Supplies {
     return new Task(run.units().getFirst(), extents.earliest(i), extents.latest(i), extents.least(i), amount);
   }
 
-  /** The runs of each step of a dish. */
   private Collection<List<Run>> groups(Predicate<Run> which) {
-    Map<List<String>, List<Run>> groups = new LinkedHashMap<>();
-    extents.runs()
-        .stream()
-        .filter(which)
-        .forEach(run -> groups
-            .computeIfAbsent(List.of(run.dish().name(), run.step().name()), none -> new ArrayList<>())
-            .add(run));
-    return groups.values();
+    return BatchesOf.steps(extents.runs().stream().filter(which).toList());
   }
 }

@@ -23,8 +23,12 @@ public final class WindowLoads {
 
   /** The clash that is off by the largest share; none where there may be a plan. */
   public static Optional<Clash> of(Event event) {
-    Extents extents = Extents.of(event);
-    return Stream.concat(noTime(extents).stream(), loads(event, extents))
+    return of(Extents.of(event));
+  }
+
+  /** The same of an event of which it is known where each step must lie. */
+  public static Optional<Clash> of(Extents extents) {
+    return Stream.concat(noTime(extents).stream(), loads(extents.laidOut().event(), extents))
         .max(Comparator.comparingDouble(WindowLoads::share));
   }
 

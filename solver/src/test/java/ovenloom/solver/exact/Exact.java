@@ -11,6 +11,7 @@ import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
+import ovenloom.solver.proof.NativeLibrary;
 
 /** Finds the best plan of a small event and proves it, or proves that there is none. */
 final class Exact {
@@ -62,7 +63,7 @@ final class Exact {
    * @throws UnsupportedOperationException for an event with something in it that this knows no rule for
    */
   static Answer of(Event event) {
-    NativeLibrary.load();
+    NativeLibrary.isLoaded();
     return new Exact(event).solve();
   }
 

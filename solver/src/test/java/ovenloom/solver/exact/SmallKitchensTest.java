@@ -18,7 +18,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.score.Reckoning;
 import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Extents;
 import ovenloom.solver.search.Budget;
 import ovenloom.solver.search.Found;
 import ovenloom.solver.search.Search;
@@ -75,6 +77,24 @@ class SmallKitchensTest {
           .formatted(seed, score.atTheTableInAll(), score.wishes(), proof);
       assertThat(proof.isBeatenBy(score)).as(both).isFalse();
       assertThat(proof.pointsAbove(score)).as("reached, %s", both).isEqualTo(SHORT_BY.getOrDefault(seed, 0L));
+    }
+  }
+
+  /** The relaxation that is shipped is held against the full model. */
+  @ParameterizedTest(name = "kitchen {0}")
+  @MethodSource("all")
+  void no_bound_is_above_what_is_proven(long seed) throws IOException {
+    Proof proven = kept(seed);
+    var proof = new ovenloom.solver.proof.Proof(Extents.of(SmallKitchen.of(seed, folder)));
+
+    proof.run();
+
+    assertThat(proof.clash() != null && proven.isPossible()).as("refused").isFalse();
+    if (proven.isPossible()) {
+      Bound bound = Objects.requireNonNull(proof.bound());
+      assertThat(bound.atTheTable()).isLessThanOrEqualTo(proven.atTheTable());
+      assertThat(bound.atTheTable() < proven.atTheTable() ? 0 : bound.wishes())
+          .isLessThanOrEqualTo(proven.wishes());
     }
   }
 

@@ -1,0 +1,56 @@
+package ovenloom.cli.command;
+
+import java.util.function.BooleanSupplier;
+import ovenloom.solver.proof.Proof;
+import ovenloom.solver.search.Found;
+import ovenloom.solver.search.Progress;
+
+/** When a proof runs: after a search, or beside it. */
+sealed interface Proving {
+
+  /** A search that tells how far it is, and may be stopped. */
+  interface Searching {
+    Found find(Progress progress, BooleanSupplier stop);
+  }
+
+  Proof proof();
+
+  /** Searches, and proves what can be proven. */
+  Found beside(Progress progress, BooleanSupplier stop, Searching search);
+
+  /** The same each time, but where somebody stops it. */
+  record Afterwards(Proof proof) implements Proving {
+
+    @Override
+    public Found beside(Progress progress, BooleanSupplier stop, Searching search) {
+      Found found = search.find(progress, stop);
+      if (!stop.getAsBoolean()) {
+        proof.run();
+      }
+      return found;
+    }
+  }
+
+  /** On a thread of its own; what ends first ends the other: a search with the best plan there can be, or a proof that there is none. */
+  record Meanwhile(Proof proof) implements Proving {
+
+    @Override
+    public Found beside(Progress progress, BooleanSupplier stop, Searching search) {
+      Thread prover = Thread.ofPlatform().daemon().name("proof").start(proof::run);
+      BestSoFar best = new BestSoFar(progress);
+      Found found = search.find(best,
+          () -> stop.getAsBoolean() || proof.clash() != null || best.isProven(proof));
+      proof.stop();
+      await(prover);
+      return found;
+    }
+
+    private static void await(Thread prover) {
+      try {
+        prover.join();
+      } catch (InterruptedException interrupt) {
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+}

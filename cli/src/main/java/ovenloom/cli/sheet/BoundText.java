@@ -1,0 +1,36 @@
+package ovenloom.cli.sheet;
+
+import java.util.Locale;
+import ovenloom.model.plan.Bound;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Score;
+
+/** How much better than this one a plan could still be, in one sentence. */
+public final class BoundText {
+
+  private BoundText() {}
+
+  /** @param width of a line, in characters */
+  public static String of(Plan plan, int width) {
+    Bound bound = plan.bound();
+    String words = bound == null ? "Nothing is proven of how much better a plan can be."
+        : words(bound, plan.score());
+    return new Page(width, false).blank().line(words).toString();
+  }
+
+  private static String words(Bound bound, Score score) {
+    if (bound.isReached(score)) {
+      return "Proven: no plan is better, at the table or by its wishes.";
+    }
+    if (bound.isReachedAtTheTable(score)) {
+      return "Proven: no plan is better at the table, and none by more than %s of wishes."
+          .formatted(points(score.wishes() - bound.wishes()));
+    }
+    return "Proven: no plan is better by more than %s at the table."
+        .formatted(points(score.atTheTableInAll() - bound.atTheTable()));
+  }
+
+  private static String points(long points) {
+    return points == 1 ? "1 point" : String.format(Locale.ENGLISH, "%,d points", points);
+  }
+}

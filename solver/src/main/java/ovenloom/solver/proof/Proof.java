@@ -1,0 +1,83 @@
+package ovenloom.solver.proof;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.plan.Bound;
+import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Extents;
+
+/** What CP-SAT can show of an event: that there is no plan, and which claims clash; or how good a plan can be at most. */
+public final class Proof {
+
+  /** In CP-SAT's own seconds, about a second of a clock each. */
+  private static final double TO_REFUTE = 2;
+  private static final double AT_THE_TABLE = 1;
+  private static final double WISHES = 3;
+
+  private final Extents extents;
+  private volatile @Nullable Solving running;
+  private volatile @Nullable List<Claim> clash;
+  private volatile @Nullable Bound bound;
+  private volatile boolean stopped;
+
+  /** Nothing is shown before it runs. */
+  public Proof(Extents extents) {
+    this.extents = extents;
+  }
+
+  /** Shows what it can, the same each time if nobody stops it; nothing where CP-SAT is not there. */
+  public void run() {
+    if (NativeLibrary.isLoaded()) {
+      Refutation refutation = new Refutation(extents, this::isRefuted);
+      if (refutation.isShown(claim -> true)) {
+        clash = refutation.clash();
+      } else if (!stopped) {
+        findBound();
+      }
+    }
+  }
+
+  private void findBound() {
+    Bounds bounds = new Bounds(extents);
+    long atTheTable = bounds.atTheTable(begin(AT_THE_TABLE));
+    bound = new Bound(atTheTable, 0);
+    bound = new Bound(atTheTable, stopped ? 0 : bounds.wishes(atTheTable, begin(WISHES)));
+  }
+
+  private boolean isRefuted(Relaxation relaxation) {
+    Solving solving = begin(TO_REFUTE);
+    solving.solve(relaxation.model());
+    return solving.isRefuted();
+  }
+
+  private Solving begin(double limit) {
+    Solving solving = new Solving(limit);
+    running = solving;
+    return solving;
+  }
+
+  /** Ends it soon, with what it has shown so far. Another thread may call it. */
+  public void stop() {
+    stopped = true;
+    Solving now = running;
+    if (now != null) {
+      now.stop();
+    }
+  }
+
+  /** The claims that clash, so that there is no plan; null where that is not shown. */
+  public @Nullable List<Claim> clash() {
+    return clash;
+  }
+
+  /** How good a plan can be at most; null where nothing is shown. */
+  public @Nullable Bound bound() {
+    return bound;
+  }
+
+  /** Whether it is shown that no plan is better than one with this score. */
+  public boolean isBest(Score score) {
+    Bound shown = bound;
+    return shown != null && score.breaks() == 0 && shown.isReached(score);
+  }
+}

@@ -1,0 +1,105 @@
+package ovenloom.solver.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Bound;
+import ovenloom.solver.place.Extents;
+import ovenloom.solver.supper.Suppers;
+
+/** By hand: supper is at 19:00, food without {@code keeps} waits a quarter of an hour, and one cook is there from noon to 20:00. */
+class ProofTest {
+
+  private static final String TWO_SAUCES = """
+        - {dish: Foam, steps: [{do: whip, takes: 30 min, hands: throughout}]}
+        - {dish: Sauce, steps: [{do: beat, takes: 30 min, hands: throughout}]}
+        - {dish: Bread, steps: [{do: cut, takes: 5 min, hands: throughout, keeps: {counter: 5 h}}]}
+      """;
+
+  /** Each window of one alone has room for it; no window load is too much, since either may go first. */
+  private static final String TWO_MARKS = """
+        - {dish: Pie, arrives: warm, steps: [{do: bake, takes: 40 min, oven: 400 F, in: 9x13 in dish, keeps: {counter: 20 min}}]}
+        - {dish: Cake, arrives: warm, steps: [{do: bake, takes: 40 min, oven: 300 F, in: 9x13 in dish, keeps: {counter: 20 min}}]}
+      """;
+
+  @TempDir
+  private Path folder;
+
+  private Event event(String dishes) throws IOException {
+    return Suppers.withDishes(folder, dishes);
+  }
+
+  private static Proof proof(Event event) {
+    Proof proof = new Proof(Extents.of(event));
+    proof.run();
+    return proof;
+  }
+
+  private static List<Claim> clash(Event event) {
+    return Objects.requireNonNull(proof(event).clash(), "a clash");
+  }
+
+  @Test
+  void two_dishes_whipped_at_the_last_minute_clash_over_hands_and_what_keeps() throws IOException {
+    assertThat(clash(event(TWO_SAUCES))).extracting(claim -> claim.kind() + " " + claim.step())
+        .containsExactlyInAnyOrder(
+            "KEEPS Foam/whip", "KEEPS Sauce/beat", "TAKES Foam/whip", "TAKES Sauce/beat");
+  }
+
+  @Test
+  void two_bakes_at_two_marks_clash_over_one_oven_where_no_window_is_too_full() throws IOException {
+    Event event = event(TWO_MARKS);
+
+    assertThat(WindowLoads.of(event)).isEmpty();
+    assertThat(clash(event)).extracting(Claim::what).contains("the oven racks");
+  }
+
+  @Test
+  void a_clash_is_one_by_itself_and_none_without_any_one_of_its_claims() throws IOException {
+    for (String dishes : List.of(TWO_SAUCES, TWO_MARKS)) {
+      Extents extents = Extents.of(event(dishes));
+      Refutation refutation = new Refutation(extents, ProofTest::isRefuted);
+      List<Claim> clash = refutation.clash();
+
+      assertThat(refutation.isShown(clash::contains)).isTrue();
+      assertThat(clash).allSatisfy(dropped -> {
+        List<Claim> others = new ArrayList<>(clash);
+        others.remove(dropped);
+        assertThat(refutation.isShown(others::contains)).as("without %s", dropped).isFalse();
+      });
+    }
+  }
+
+  private static boolean isRefuted(Relaxation relaxation) {
+    Solving solving = new Solving(1);
+    solving.solve(relaxation.model());
+    return solving.isRefuted();
+  }
+
+  /**
+   * Half an hour of hands in the last hour: 30. Nobody else is there, so all of it is crowded: 60. 30 minutes on the day: 1. It is whipped
+   * at the last minute, so that nothing waits.
+   */
+  @Test
+  void work_that_must_fall_into_the_last_hour_costs_all_its_minutes() throws IOException {
+    Bound bound = proof(event("""
+          - {dish: Foam, steps: [{do: whip, takes: 30 min, hands: throughout}]}
+        """)).bound();
+
+    assertThat(bound).isEqualTo(new Bound(0, 91));
+  }
+
+  @Test
+  void proofs_are_the_same_each_time() throws IOException {
+    Event event = event(TWO_SAUCES);
+
+    assertThat(clash(event)).isEqualTo(clash(event));
+  }
+}
