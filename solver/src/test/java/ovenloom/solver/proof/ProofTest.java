@@ -25,8 +25,8 @@ class ProofTest {
 
   /** Each window of one alone has room for it; no window load is too much, since either may go first. */
   private static final String TWO_MARKS = """
-        - {dish: Pie, arrives: warm, steps: [{do: bake, takes: 40 min, oven: 400 F, in: 9x13 in dish, keeps: {counter: 20 min}}]}
-        - {dish: Cake, arrives: warm, steps: [{do: bake, takes: 40 min, oven: 300 F, in: 9x13 in dish, keeps: {counter: 20 min}}]}
+        - {dish: Pie, arrives: warm, steps: [{do: bake, takes: 60 min, bake: {at: 400 F}, in: 9x13 in dish, keeps: {counter: 20 min}}]}
+        - {dish: Cake, arrives: warm, steps: [{do: bake, takes: 60 min, bake: {at: 300 F}, in: 9x13 in dish, keeps: {counter: 20 min}}]}
       """;
 
   @TempDir
