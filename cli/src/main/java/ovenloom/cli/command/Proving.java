@@ -1,5 +1,6 @@
 package ovenloom.cli.command;
 
+import java.time.Duration;
 import java.util.function.BooleanSupplier;
 import ovenloom.solver.proof.Proof;
 import ovenloom.solver.search.Found;
@@ -34,6 +35,8 @@ sealed interface Proving {
   /** On a thread of its own; what ends first ends the other: a search with the best plan there can be, or a proof that there is none. */
   record Meanwhile(Proof proof) implements Proving {
 
+    private static final Duration A_MOMENT = Duration.ofMillis(500);
+
     @Override
     public Found beside(Progress progress, BooleanSupplier stop, Searching search) {
       Thread prover = Thread.ofPlatform().daemon().name("proof").start(proof::run);
@@ -45,9 +48,10 @@ sealed interface Proving {
       return found;
     }
 
+    /** For a moment only: whoever set a time gets an answer by then. */
     private static void await(Thread prover) {
       try {
-        prover.join();
+        prover.join(A_MOMENT);
       } catch (InterruptedException interrupt) {
         Thread.currentThread().interrupt();
       }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.proof.NativeLibrary;
 
 /** How much better than this one a plan could still be, in one sentence. */
 public final class BoundText {
@@ -13,9 +14,13 @@ public final class BoundText {
   /** @param width of a line, in characters */
   public static String of(Plan plan, int width) {
     Bound bound = plan.bound();
-    String words = bound == null ? "Nothing is proven of how much better a plan can be."
-        : words(bound, plan.score());
+    String words = bound == null ? nothing() : words(bound, plan.score());
     return new Page(width, false).blank().line(words).toString();
+  }
+
+  private static String nothing() {
+    return NativeLibrary.isLoaded() ? "Nothing was proven, in this time, of how much better a plan can be."
+        : "Nothing is proven of how much better a plan can be: CP-SAT is not there for this system, so only window loads were looked at.";
   }
 
   private static String words(Bound bound, Score score) {
