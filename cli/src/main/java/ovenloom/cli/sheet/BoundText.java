@@ -11,7 +11,11 @@ public final class BoundText {
 
   private BoundText() {}
 
-  /** @param width of a line, in characters */
+  /**
+   * The sentence, in lines.
+   *
+   * @param width of a line, in characters
+   */
   public static String of(Plan plan, int width) {
     Bound bound = plan.bound();
     String words = bound == null ? nothing() : words(bound, plan.score());

@@ -8,7 +8,11 @@ public final class ClaimsText {
 
   private ClaimsText() {}
 
-  /** @param width of a line, in characters */
+  /**
+   * All of them, a line each.
+   *
+   * @param width of a line, in characters
+   */
   public static String of(List<Claim> claims, int width) {
     Page page = new Page(width, false);
     if (claims.isEmpty()) {
