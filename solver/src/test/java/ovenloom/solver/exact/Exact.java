@@ -73,7 +73,7 @@ final class Exact {
    * @throws UnsupportedOperationException for an event with something in it that this knows no rule for
    */
   static @Nullable Boolean isPossible(Event event, int seconds) {
-    NativeLibrary.load();
+    NativeLibrary.isLoaded();
     CpSolver solver = solver();
     solver.getParameters().setMaxTimeInSeconds(seconds);
     return switch (solver.solve(new Exact(event).cp.model())) {

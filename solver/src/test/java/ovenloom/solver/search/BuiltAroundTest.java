@@ -30,7 +30,7 @@ class BuiltAroundTest {
 
   private static final int KITCHENS = 200;
   private static final int AT_ONCE = 2;
-  private static final int MOST_STEPS = 60;
+  static final int MOST_STEPS = 60;
   private static final Budget TRIES = new Budget(null, 20_000L, 1, 1);
   private static final int PLANNED_OF_A_HUNDRED = 97;
 

@@ -22,7 +22,7 @@ class ProofOfPlansTest {
   @ParameterizedTest(name = "kitchen {0}")
   @ValueSource(longs = {1, 3, 6, 9, 10, 11, 20, 21})
   void the_known_plan_is_neither_refused_nor_better_than_its_bound(long seed) throws Exception {
-    BuiltAround kitchen = BuiltAround.of(seed, folder);
+    BuiltAround kitchen = BuiltAround.of(seed, BuiltAroundTest.MOST_STEPS, folder);
     Proof proof = new Proof(Extents.of(kitchen.event()));
 
     proof.run();
