@@ -44,7 +44,7 @@ final class Start {
     sentences.add(outOfTheCold());
     String begins = new Arrival(book, words, armful, isThereAlready).sentences();
     sentences.add(begins + new Waiting(book, armful.runs()).after(spot)
-        + fetching.with() + served());
+        + fetching.with() + cover() + served());
     sentences.remove("");
     String all = String.join(" ", sentences);
     armful.runs()
@@ -94,6 +94,19 @@ final class Start {
       case CHILLED -> "Out of the fridge.";
       case FROZEN -> "Out of the freezer.";
     };
+  }
+
+  /** What its card says of a lid or foil; told of a whole dish where it is made, and where it comes hot. */
+  private String cover() {
+    Boolean own = step.step().covered();
+    if (own != null) {
+      return own ? " Cover it." : " Leave it open.";
+    }
+    if (!Boolean.TRUE.equals(step.dish().matter().covered())) {
+      return "";
+    }
+    return step.step().cooks() ? " Cover it when it comes off the heat."
+        : book.feeding(step).isEmpty() ? " Keep it covered." : "";
   }
 
   /** What is plated or carved at the table time goes there as soon as it is. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.life.Cards;
 import ovenloom.model.life.Life;
+import ovenloom.model.life.Unsaid;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Event;
@@ -38,11 +39,16 @@ public final class Case {
     return plan;
   }
 
-  /** How warm its food is; to be asked of plans that keep all rules of the timetable. */
+  /** How warm its food is, cooling slowly where no card says; to be asked of plans that keep all rules of the timetable. */
   Life life() {
-    Life followed = life == null ? Life.of(plan, cards, 1, false) : life;
+    Life followed = life == null ? Life.of(plan, cards, 1, Unsaid.LOOSE) : life;
     life = followed;
     return followed;
+  }
+
+  /** The same, cooling fast. */
+  Life openLife() {
+    return Life.of(plan, cards, 1, Unsaid.OPEN);
   }
 
   /** What is planned. */

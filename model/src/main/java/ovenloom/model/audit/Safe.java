@@ -23,7 +23,7 @@ record Safe() implements KitchenRule {
 
   @Override
   public List<Break> check(Case plan) {
-    return Watch.over(plan.plan(), plan.life()).stream().map(this::broken).toList();
+    return Watch.over(plan.plan(), plan.life(), plan.openLife()).stream().map(this::broken).toList();
   }
 
   private Break broken(Concern concern) {

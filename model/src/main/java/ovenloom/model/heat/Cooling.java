@@ -3,13 +3,13 @@ package ovenloom.model.heat;
 import java.util.Arrays;
 
 /**
- * How the mean of food comes down to what surrounds it once the first minutes are over: by the same share of what is left each minute (the
- * first term of the series of the heat equation), and by more the more vapour its surface gives off. What is no warmer than its surroundings is
- * taken to give off none.
+ * How the mean of food comes down to what surrounds it once the first minutes are over: by the same share of what is left each
+ * minute (the first term of the series of the heat equation), and by more the more vapour its surface gives off. What is no warmer
+ * than its surroundings is taken to give off none: that it may get colder than the air (its wet bulb) is left out.
  */
 public final class Cooling {
 
-  /** At most so much warmer than what surrounds it is food, K. */
+  /** So much warmer than what surrounds it is food in the first row, K; what is hotter cools as there. */
   private static final double HOTTEST = 120;
 
   /** From one row of the table to the next the difference shrinks to {@code e^-STEP} of itself. */

@@ -11,24 +11,20 @@ import ovenloom.model.measure.Temperature;
  */
 public record Surroundings(Temperature air, double coefficient, double wetness) {
 
-  /** A layer of still air, W/(m2 K): about 2 cm thick, and what is radiated through it. An engineering estimate. */
-  private static final double UNDER_A_LID = 6;
-
   public Surroundings {
     if (!(coefficient > 0 && wetness >= 0 && wetness <= 1)) {
       throw new IllegalArgumentException("coefficient " + coefficient + ", wetness " + wetness);
     }
   }
 
-  /** The same for food in a vessel with something over it: on the half of its surface that is above, heat has to get through a layer of air too. */
-  public Surroundings underALid() {
-    double above = 1 / (1 / coefficient + 1 / UNDER_A_LID);
+  /**
+   * The same under a lid: on the half of the surface that is above, heat has to get through what is between food and lid too.
+   *
+   * @param layer what that lets through, W/(m2 K)
+   */
+  public Surroundings under(double layer) {
+    double above = 1 / (1 / coefficient + 1 / layer);
     return new Surroundings(air, (coefficient + above) / 2, 0);
-  }
-
-  /** The same in air that takes and gives so much more heat. */
-  public Surroundings stirredUp(double more) {
-    return new Surroundings(air, coefficient * more, wetness);
   }
 
   /** The same for food whose vapour does not get away. */
@@ -36,9 +32,19 @@ public record Surroundings(Temperature air, double coefficient, double wetness) 
     return wetness == 0 ? this : new Surroundings(air, coefficient, 0);
   }
 
-  /** What it takes from a surface so much warmer, C, for each kelvin of difference, its vapour and all, W/(m2 K). */
-  public double takes(double surface) {
+  /** What it takes from a surface so warm, C, for each kelvin that this is warmer, with its vapour, W/(m2 K). */
+  double takes(double surface) {
     double celsius = air.inCelsius();
-    return coefficient * (1 + wetness * Vapour.heat(surface, celsius) / (surface - celsius));
+    return wetness == 0 || surface <= celsius ? coefficient
+        : coefficient * (1 + wetness * Vapour.heat(surface, celsius) / (surface - celsius));
+  }
+
+  /** The most that it takes from any surface between two temperatures, C, for each kelvin; W/(m2 K). */
+  public double takesAtMost(double from, double to) {
+    double most = coefficient;
+    for (double surface = Math.max(to, air.inCelsius() + 1); surface <= from; surface++) {
+      most = Math.max(most, takes(surface));
+    }
+    return most;
   }
 }

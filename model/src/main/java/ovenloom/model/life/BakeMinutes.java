@@ -127,7 +127,7 @@ public final class BakeMinutes {
     for (int stage = 0; stage < marks.size(); stage++) {
       Double more = oven.converts(mode, bake.stages().get(stage).mode());
       Temperature air = marks.get(stage).temperature().plusKelvins(more == null ? 0 : more);
-      stages.add(new Surroundings(air, fit.coefficient(), cards.substance().kind(step.dish()).wetness()));
+      stages.add(new Surroundings(air, fit.coefficient(), cards.substance().wetness(step)));
     }
     int found = Cards.minutesUntil(cards.done(step), start, bake, stages, TIMES_LONGER * step.minutes());
     return found == NEVER ? NEVER : (step.minutes() * found + fit.minutes() - 1) / fit.minutes();

@@ -41,6 +41,9 @@ public final class Cards {
   private final Work work;
   private final Substance substance;
   private final Map<String, Fit> fits = new ConcurrentHashMap<>();
+  private final Map<Cooled, Cooling> coolings = new ConcurrentHashMap<>();
+
+  private record Cooled(Body body, Surroundings there) {}
 
   /**
    * A card made to come true.
@@ -68,14 +71,19 @@ public final class Cards {
     return substance;
   }
 
-  /** As far as a card says whether food is covered; where none does it is open. */
-  Lids lids() {
-    return new Lids(substance, false);
+  /** In air as it mostly is. */
+  Lids lids(Unsaid unsaid) {
+    return new Lids(substance, work.event().kitchen(), 1, unsaid);
   }
 
   /** How the mean of a step's food comes down in room air. */
-  Cooling coolingOnTheCounter(BatchStep step) {
-    return Cooling.of(substance.body(step), lids().onTheCounter(step, work.event().kitchen().room()));
+  Cooling coolingOnTheCounter(BatchStep step, Unsaid unsaid) {
+    return cooling(substance.body(step), lids(unsaid).onTheCounter(step));
+  }
+
+  /** How the mean of food comes down in surroundings; worked out once for all that are alike. */
+  Cooling cooling(Body body, Surroundings there) {
+    return coolings.computeIfAbsent(new Cooled(body, there), each -> Cooling.of(body, there));
   }
 
   Fit fit(BatchStep step, Need.Bake bake) {
@@ -147,7 +155,7 @@ public final class Cards {
 
   /** Until its middle is done, as the card has it; {@link BakeMinutes#NEVER} if that is later than written. */
   private int minutes(BatchStep step, Need.Bake bake, Body body, double coefficient) {
-    double wetness = substance.kind(step.dish()).wetness();
+    double wetness = substance.wetness(step);
     List<Surroundings> stages = bake.stages()
         .stream()
         .map(stage -> new Surroundings(stage.written().temperature(), coefficient, wetness))
@@ -169,7 +177,7 @@ public final class Cards {
       if (now.middle() >= done) {
         return minute;
       }
-      now = Spell.aMinute(now, stages.get(stage(bake, minute)));
+      now = Spell.inAnOven(now, stages.get(stage(bake, minute)));
     }
     return now.middle() >= done ? most : BakeMinutes.NEVER;
   }

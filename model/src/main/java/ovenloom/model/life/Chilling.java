@@ -31,7 +31,7 @@ public final class Chilling {
   /** By these cards. */
   public Chilling(Cards cards) {
     this.cards = cards;
-    places = new Places(cards.work().event().kitchen(), cards, 1, cards.lids());
+    places = new Places(cards.work().event().kitchen(), cards, cards.lids(Unsaid.LOOSE));
   }
 
   /** How hot the food of a step may be as it comes: as the last steps on the heat leave it, C; as the room where there are none. */
@@ -112,7 +112,7 @@ public final class Chilling {
   static Cooling cooling(Cards cards, BatchStep step, Store store) {
     Body body = cards.substance().body(step, store);
     if (store.kind() != Store.Kind.ICE_BATH) {
-      return Cooling.of(body, cards.lids().in(step, store));
+      return cards.cooling(body, cards.lids(Unsaid.LOOSE).in(step, store));
     }
     Chilling chilling = new Chilling(cards);
     double water = store.holds().inCelsius();

@@ -53,7 +53,7 @@ record HottestBake(Cards cards) {
   private double baked(BatchStep step, Need.Bake bake, Choice choice, double start, int minutes) {
     TemperatureProfile food = TemperatureProfile.uniform(cards.fit(step, bake).body(), start);
     for (int minute = 0; minute < minutes; minute++) {
-      food = Spell.aMinute(food, hottest(step, bake, choice, minute));
+      food = Spell.inAnOven(food, hottest(step, bake, choice, minute));
     }
     return Math.max(food.mean(), food.middle()) + MARGIN;
   }
@@ -72,7 +72,7 @@ record HottestBake(Cards cards) {
       slip += SLIP;
     }
     return new Surroundings(Temperature.celsius(most), cards.fit(step, bake).coefficient(),
-        cards.substance().kind(step.dish()).wetness());
+        cards.substance().wetness(step));
   }
 
   private static double air(Need.Bake bake, Choice choice, int stage) {

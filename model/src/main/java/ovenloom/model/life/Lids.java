@@ -1,38 +1,40 @@
 package ovenloom.model.life;
 
 import ovenloom.model.heat.Surroundings;
+import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Store;
-import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchStep;
 
 /**
- * What a lid, or none, makes of the air around food that is off the heat: under one no vapour gets away, and less heat. Where no card says,
- * food is taken to be open on the counter and at the table; in the cold it is not reckoned with its vapour, for it may be loosely covered.
+ * What a lid, or none, makes of the air around food that is off the heat: under one no vapour gets away, and less heat.
  *
- * @param unsaid whether all food of which no card says so has a lid on it
+ * @param draught by how much the air takes and gives more heat than is thought likely: 1 for what is likely
  */
-record Lids(Substance substance, boolean unsaid) {
+record Lids(Substance substance, Kitchen kitchen, double draught, Unsaid unsaid) {
 
   /** Room air. */
-  Surroundings onTheCounter(BatchStep step, Temperature room) {
-    Surroundings air = new Surroundings(room, Places.ON_THE_COUNTER, 0);
-    Boolean covered = substance.covered(step);
-    return covered == null ? unsaid ? air.underALid() : open(step, air) : said(step, air, covered);
+  Surroundings onTheCounter(BatchStep step) {
+    Surroundings air = new Surroundings(kitchen.room(), Places.ON_THE_COUNTER * draught, 0);
+    return switch (cover(step)) {
+      case OPEN -> new Surroundings(air.air(), air.coefficient(), substance.kind(step.dish()).open());
+      case LOOSE -> air;
+      case LID -> air.under(substance.kind(step.dish()).lid());
+    };
   }
 
-  /** The air of a cold or hot place, or the water of one. Only in cold air does a lid count: all that is hot and shut in is in its own vapour. */
+  private Unsaid cover(BatchStep step) {
+    Boolean covered = substance.covered(step);
+    return covered == null ? unsaid : covered ? Unsaid.LID : Unsaid.OPEN;
+  }
+
+  /**
+   * The air of a cold or hot place, or the water of one. How fast cold air cools an open pan is fitted to what was published, so
+   * its vapour is in that; a lid keeps warmth in. In hot places and in ice water a lid changes nothing.
+   */
   Surroundings in(BatchStep step, Store store) {
-    Surroundings air = new Surroundings(store.holds(), store.air().coefficient(), 0);
-    Boolean covered = substance.covered(step);
-    boolean counts = store.kind() == Store.Kind.FRIDGE || store.kind() == Store.Kind.FREEZER;
-    return counts && covered != null ? said(step, air, covered) : air;
-  }
-
-  private Surroundings said(BatchStep step, Surroundings air, boolean covered) {
-    return covered ? air.underALid() : open(step, air);
-  }
-
-  private Surroundings open(BatchStep step, Surroundings air) {
-    return new Surroundings(air.air(), air.coefficient(), substance.kind(step.dish()).open());
+    Surroundings air = new Surroundings(store.holds(), store.air().coefficient() * draught, 0);
+    boolean isColdAir = store.kind() == Store.Kind.FRIDGE || store.kind() == Store.Kind.FREEZER;
+    boolean isCovered = Boolean.TRUE.equals(substance.covered(step));
+    return isColdAir && isCovered ? air.under(substance.kind(step.dish()).lid()) : air;
   }
 }

@@ -42,12 +42,13 @@ public final class Life {
   private final Places places;
   private final List<List<Leg>> legs = new ArrayList<>();
 
-  private Life(Plan plan, Cards cards, double draught, boolean lids) {
+  private Life(Plan plan, Cards cards, double draught, Unsaid unsaid) {
     this.plan = plan;
     this.cards = cards;
     work = cards.work();
     substance = cards.substance();
-    places = new Places(plan.event().kitchen(), cards, draught, new Lids(substance, lids));
+    places = new Places(plan.event().kitchen(), cards,
+        new Lids(substance, plan.event().kitchen(), draught, unsaid));
   }
 
   /**
@@ -56,16 +57,16 @@ public final class Life {
    * @param draught by how much air takes and gives more heat than is likely; 1 for what is likely
    */
   public static Life of(Plan plan, double draught) {
-    return of(plan, new Cards(Work.of(plan.event())), draught, false);
+    return of(plan, new Cards(Work.of(plan.event())), draught, Unsaid.OPEN);
   }
 
   /**
    * The same, by cards that may have been used before, of the same menu.
    *
-   * @param lids whether a lid is on all food of which no card says whether there is
+   * @param unsaid what is over food of which no card says
    */
-  public static Life of(Plan plan, Cards cards, double draught, boolean lids) {
-    Life life = new Life(plan, cards, draught, lids);
+  public static Life of(Plan plan, Cards cards, double draught, Unsaid unsaid) {
+    Life life = new Life(plan, cards, draught, unsaid);
     life.work.steps().forEach(step -> life.legs.add(life.legs(step)));
     return life;
   }

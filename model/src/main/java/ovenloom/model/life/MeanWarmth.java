@@ -15,8 +15,9 @@ import ovenloom.model.menu.Work;
 
 /**
  * How warm the food of each step is on the whole as it begins: {@link Life} in short, which search and score ask thousands of times
- * a second. All of the food of a step is as warm; in a cold place or on the counter its difference to the air shrinks by the same
- * share each minute; off an oven or burner it is as warm as its middle is to be; a hot place keeps it as it is.
+ * a second. All of the food of a step is as warm; in a cold place or on the counter it comes down by the first term
+ * of the series of the heat equation, and its vapour counts only where a card says that it is open; off an oven or burner it is as
+ * warm as its middle is to be; a hot place keeps it as it is.
  */
 public final class MeanWarmth {
 
@@ -79,7 +80,7 @@ public final class MeanWarmth {
       fresh[i] = cards.fresh(step);
       done[i] = cards.heats(step) ? cards.done(step) : Double.NaN;
       Body body = cards.substance().body(step);
-      onTheCounter[i] = cards.coolingOnTheCounter(step);
+      onTheCounter[i] = cards.coolingOnTheCounter(step, Unsaid.LOOSE);
       middle[i] = body.middleOverMean(Places.ON_THE_COUNTER);
       for (int store = 0; store < stores.size(); store++) {
         inStores[i][store] = Chilling.cooling(cards, step, stores.get(store));

@@ -22,9 +22,9 @@ import ovenloom.model.plan.Where;
  * What surrounds food in each place of a kitchen.
  *
  * @param cards what the menu says of its bakes
- * @param draught by how much the air takes and gives more heat than is thought likely: 1 for what is likely
+ * @param lids what is over it
  */
-record Places(Kitchen kitchen, Cards cards, double draught, Lids lids) {
+record Places(Kitchen kitchen, Cards cards, Lids lids) {
 
   /** Room air, moving by itself, and what is radiated, W/(m2 K): 8 to 12. An engineering estimate. */
   static final double ON_THE_COUNTER = 10;
@@ -67,7 +67,7 @@ record Places(Kitchen kitchen, Cards cards, double draught, Lids lids) {
       return List.of(new Placed(where, new Spell.WarmedTo(minutes, cards.done(step))));
     }
     double coefficient = cards.fit(step, bake).coefficient();
-    double wetness = cards.substance().kind(step.dish()).wetness();
+    double wetness = cards.substance().wetness(step);
     Oven oven = Objects.requireNonNull(kitchen.oven(baking.oven()));
     List<Placed> all = new ArrayList<>();
     for (int i = 0; i < baking.stages().size(); i++) {
@@ -84,7 +84,7 @@ record Places(Kitchen kitchen, Cards cards, double draught, Lids lids) {
 
   Placed counter(BatchStep step, int minutes) {
     return new Placed("counter",
-        new Spell.InTheOpen(minutes, lids.onTheCounter(step, kitchen.room()).stirredUp(draught)));
+        new Spell.InStillAir(minutes, lids.onTheCounter(step)));
   }
 
   private Placed shelf(BatchStep step, String name, int minutes) {
@@ -94,8 +94,8 @@ record Places(Kitchen kitchen, Cards cards, double draught, Lids lids) {
 
   /** What a cold or hot place does to the food of a step: what is liquid is stirred while it stands in ice water. */
   Spell inStore(BatchStep step, Store store, int minutes) {
-    Surroundings there = lids.in(step, store).stirredUp(draught);
-    return isStirred(step, store) ? new Spell.Stirred(minutes, there) : new Spell.InTheOpen(minutes, there);
+    Surroundings there = lids.in(step, store);
+    return isStirred(step, store) ? new Spell.Stirred(minutes, there) : new Spell.InStillAir(minutes, there);
   }
 
   boolean isStirred(BatchStep step, Store store) {
@@ -103,7 +103,7 @@ record Places(Kitchen kitchen, Cards cards, double draught, Lids lids) {
   }
 
   private Spell around(int minutes, Temperature air, double coefficient) {
-    Surroundings there = new Surroundings(air, coefficient * draught, 0);
+    Surroundings there = new Surroundings(air, coefficient * lids.draught(), 0);
     return new Spell.Around(minutes, minute -> there);
   }
 
@@ -121,6 +121,6 @@ record Places(Kitchen kitchen, Cards cards, double draught, Lids lids) {
   private Placed cooling(String name, int minutes, Temperature from) {
     Oven oven = Objects.requireNonNull(kitchen.oven(name));
     return new Placed(name + ", off", new Spell.Around(minutes,
-        minute -> new Surroundings(oven.warmth().cooled(from, minute), IN_AN_IDLE_OVEN * draught, 0)));
+        minute -> new Surroundings(oven.warmth().cooled(from, minute), IN_AN_IDLE_OVEN * lids.draught(), 0)));
   }
 }

@@ -145,7 +145,7 @@ public final class Reach {
 
   private double ends(BatchStep step) {
     if (step.step().bake() != null) {
-      return cards.substance().kind(step.dish()).wetness() > 0 ? CRUST : Math.max(BOILING, cards.done(step));
+      return cards.substance().wetness(step) > 0 ? CRUST : Math.max(BOILING, cards.done(step));
     }
     if (heats(step)) {
       return cards.done(step);
@@ -191,7 +191,7 @@ public final class Reach {
    */
   public double cooling(BatchStep step, double from, double to, List<Surroundings> places) {
     double air = places.stream().mapToDouble(each -> each.air().inCelsius()).min().orElseThrow();
-    double fastest = places.stream().mapToDouble(each -> each.takes(from)).max().orElseThrow();
+    double fastest = places.stream().mapToDouble(each -> each.takesAtMost(from, to)).max().orElseThrow();
     return air >= to ? Double.POSITIVE_INFINITY
         : Math.log((from - air) / (to - air)) / cards.substance().body(step).coolingRate(fastest);
   }
@@ -204,7 +204,7 @@ public final class Reach {
 
   /** What is around the food of a step on the counter. */
   public Surroundings counter(BatchStep step) {
-    return cards.lids().onTheCounter(step, kitchen.room());
+    return cards.lids(Unsaid.OPEN).onTheCounter(step);
   }
 
   /** The air of the oven that a step's food may be left in, as cold as it gets. */
@@ -216,7 +216,7 @@ public final class Reach {
 
   /** What is around the food of a step in a cold or hot place. */
   public Surroundings in(BatchStep step, Store store) {
-    return cards.lids().in(step, store);
+    return cards.lids(Unsaid.LOOSE).in(step, store);
   }
 
   /** The cold and hot places that a step is in. */

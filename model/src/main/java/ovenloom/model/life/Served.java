@@ -17,8 +17,8 @@ import ovenloom.model.plan.Plan;
  * arrive.
  *
  * @param likely in air as it mostly is
- * @param coldest in air that takes or gives less or more, with a lid where no card says that there is none, and as far as any thermometer may be off
- * @param warmest likewise
+ * @param coldest in air that takes or gives less or more, open where no card says, and as far as any thermometer may be off
+ * @param warmest likewise, with a lid where no card says
  */
 public record Served(Dish dish, double likely, double coldest, double warmest) {
 
@@ -30,8 +30,8 @@ public record Served(Dish dish, double likely, double coldest, double warmest) {
 
   /** Every dish that is followed to the table, in the order of the menu. */
   public static List<Served> all(Plan plan, Life likely) {
-    List<Life> lives = List.of(likely, Life.of(plan, likely.cards(), LITTLE_DRAUGHT, true),
-        Life.of(plan, likely.cards(), MUCH_DRAUGHT, false));
+    List<Life> lives = List.of(likely, Life.of(plan, likely.cards(), LITTLE_DRAUGHT, Unsaid.LID),
+        Life.of(plan, likely.cards(), MUCH_DRAUGHT, Unsaid.OPEN));
     List<Served> all = new ArrayList<>();
     for (Dish dish : plan.event().dishes()) {
       List<Double> found = lives.stream()

@@ -26,28 +26,30 @@ sealed interface Spell {
     static final int EVERY = 10;
   }
 
-  /** In open air, which takes vapour from food that is warmer. */
-  record InTheOpen(int minutes, Surroundings there) implements Spell {}
+  /** In air that stays as it is, and takes vapour only from food that is warmer. */
+  record InStillAir(int minutes, Surroundings there) implements Spell {}
 
-  /** Food after a minute somewhere; what is covered gets no hotter than boiling. */
-  static TemperatureProfile aMinute(TemperatureProfile food, Surroundings there) {
-    if (food.isAsWarmAs(there.air().inCelsius())) {
-      return food;
-    }
-    TemperatureProfile then = food.after(1, there);
+  /** Food after a minute in an oven; what is covered gets no hotter than boiling. */
+  static TemperatureProfile inAnOven(TemperatureProfile food, Surroundings there) {
+    TemperatureProfile then = aMinute(food, there);
     return there.wetness() == 0 ? then.noHotterThanBoiling() : then;
   }
 
-  /** Food after a minute in open air. */
-  static TemperatureProfile inTheOpen(TemperatureProfile food, Surroundings there) {
+  /** Food after a minute somewhere. */
+  static TemperatureProfile aMinute(TemperatureProfile food, Surroundings there) {
+    return food.isAsWarmAs(there.air().inCelsius()) ? food : food.after(1, there);
+  }
+
+  /** Food after a minute in such air. */
+  private static TemperatureProfile inAir(TemperatureProfile food, Surroundings there) {
     return aMinute(food, food.surface() > there.air().inCelsius() ? there : there.dry());
   }
 
   /** The food after the next minute. */
   static TemperatureProfile next(Spell spell, int minute, TemperatureProfile food) {
     return switch (spell) {
-      case Around around -> aMinute(food, around.there().apply(minute));
-      case InTheOpen open -> inTheOpen(food, open.there());
+      case Around around -> inAnOven(food, around.there().apply(minute));
+      case InStillAir air -> inAir(food, air.there());
       case Stirred stirred -> {
         TemperatureProfile then = aMinute(food, stirred.there());
         yield (minute + 1) % Stirred.EVERY == 0 ? then.stirred() : then;

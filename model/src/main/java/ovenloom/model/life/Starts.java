@@ -96,7 +96,8 @@ public final class Starts {
   private Map<StartState, Double> byItself(BatchStep step) {
     Map<StartState, Double> all = new EnumMap<>(StartState.class);
     if (cards.heats(step)) {
-      all.put(StartState.STRAIGHT_ON, cards.coolingOnTheCounter(step).after(STILL_HOT, cards.done(step)));
+      all.put(StartState.STRAIGHT_ON,
+          cards.coolingOnTheCounter(step, Unsaid.OPEN).after(STILL_HOT, cards.done(step)));
       all.put(StartState.RESTED, room());
       return all;
     }

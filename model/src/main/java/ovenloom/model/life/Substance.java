@@ -79,6 +79,11 @@ record Substance(Work work) {
     return height == null ? kind.thickness() : Length.mm(millimetres(height) * FILLED);
   }
 
+  /** How much of the vapour that a step's food would give off in an oven gets away: none under foil. */
+  double wetness(BatchStep step) {
+    return Boolean.TRUE.equals(step.step().covered()) ? 0 : kind(step.dish()).wetness();
+  }
+
   /** Whether a lid is on a step's food, off the heat; absent where no card says. */
   @Nullable
   Boolean covered(BatchStep step) {

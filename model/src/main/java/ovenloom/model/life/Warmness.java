@@ -2,6 +2,7 @@ package ovenloom.model.life;
 
 import ovenloom.model.heat.Cooling;
 import ovenloom.model.menu.Arrives;
+import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Work;
@@ -30,9 +31,26 @@ public final class Warmness {
         int i = step.index();
         done[i] = cards.done(step);
         wanted[i] = Math.min(done[i], step.dish().arrives() == Arrives.HOT ? Served.HOT : Served.WARM);
-        onTheCounter[i] = cards.coolingOnTheCounter(step);
+        onTheCounter[i] = cards.cooling(cards.substance().body(step),
+            cards.lids(Unsaid.OPEN).onTheCounter(coverer(work, step)));
       }
     }
+  }
+
+  /** The step that says whether its food is covered on its way to the table: itself, else the next that does. */
+  private static BatchStep coverer(Work work, BatchStep step) {
+    if (step.step().covered() != null) {
+      return step;
+    }
+    return work.outOf(step.index())
+        .stream()
+        .filter(BatchLink::makesAStay)
+        .map(link -> work.steps().get(link.to()))
+        .filter(next -> next.dish().equals(step.dish()) && !next.step().serve())
+        .map(next -> coverer(work, next))
+        .filter(next -> next.step().covered() != null)
+        .findFirst()
+        .orElse(step);
   }
 
   /** Whether it is to arrive hot or warm. */

@@ -24,7 +24,7 @@ public record Conductivity(int thousandths) {
     }
   }
 
-  /** Reads a conductivity between that of air and more than that of ice, to the nearest thousandth: {@code 0.45 W/(m K)}, {@code 0.45}. */
+  /** Reads a conductivity from 0.02 to 5 W/(m K), to the nearest thousandth: {@code 0.45 W/(m K)}, {@code 0.45}. */
   public static Parsed<Conductivity> read(String text) {
     return READER.read(text);
   }

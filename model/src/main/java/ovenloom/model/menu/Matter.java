@@ -13,7 +13,7 @@ import ovenloom.model.measure.Length;
  * @param thick a piece of it, or how deep it is in its vessel; absent: by its kind and vessel
  * @param madeOf absent: by its kind
  * @param conducts thawed; absent: by what it is made of
- * @param covered whether a lid or foil is on it off the heat; absent: on none on the counter and at the table, and nothing is known of it in the cold
+ * @param covered whether a lid or foil is on it off the heat; absent: nobody knows
  */
 public record Matter(
     @Nullable Kind kind,

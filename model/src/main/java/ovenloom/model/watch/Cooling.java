@@ -12,7 +12,7 @@ import ovenloom.model.safety.Profile;
 /** What was cooked and is kept cools fast enough. What is eaten before the time is over need not. */
 record Cooling(Profile profile) implements SafetyRule {
 
-  static final String HELP = "Shallower vessels, moving or colder air, an ice bath, or eat it sooner.";
+  static final String HELP = "Shallower vessels, no lid, moving or colder air, an ice bath, or eat it sooner.";
 
   @Override
   public List<Concern> check(Track track) {

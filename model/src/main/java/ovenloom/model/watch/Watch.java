@@ -14,16 +14,20 @@ public final class Watch {
 
   private Watch() {}
 
-  /** What is predicted to break a limit, in the order of time; each once a step, as bad as it gets. */
-  public static List<Concern> over(Plan plan, Life life) {
+  /**
+   * What is predicted to break a limit, in the order of time; each once a step, as bad as it gets.
+   *
+   * @param lives of the plan, one at least: as food may cool faster or more slowly
+   */
+  public static List<Concern> over(Plan plan, Life... lives) {
     List<SafetyRule> rules = rules(plan.event());
     List<Concern> all = new ArrayList<>();
-    for (Track track : life.tracks()) {
-      for (SafetyRule rule : rules) {
-        rule.check(track).forEach(each -> keepTheWorst(each, all));
+    for (Life life : lives) {
+      for (Track track : life.tracks()) {
+        rules.forEach(rule -> rule.check(track).forEach(each -> keepTheWorst(each, all)));
       }
     }
-    new Roasted(plan, life.work()).concerns().forEach(each -> keepTheWorst(each, all));
+    new Roasted(plan, lives[0].work()).concerns().forEach(each -> keepTheWorst(each, all));
     return all.stream().sorted(Comparator.comparingInt(Concern::minute)).toList();
   }
 

@@ -49,24 +49,6 @@ class KitchenOutcomesTest {
     assertThat(coolsInTime(0.076, FRIDGE, coefficient)).isFalse();
   }
 
-  /** The same pans stood open: a skin that lets a tenth of its vapour through, as is reckoned with where a card says so, changes nothing of it. */
-  @ParameterizedTest(name = "h {0}")
-  @ValueSource(doubles = {12.1, 15, 18})
-  void so_it_is_with_their_vapour(double coefficient) {
-    assertThat(coolsOpenInTime(51, FREEZER, coefficient)).isTrue();
-    assertThat(coolsOpenInTime(76, FREEZER, coefficient)).isFalse();
-    assertThat(coolsOpenInTime(51, FRIDGE, coefficient)).isFalse();
-    assertThat(coolsOpenInTime(76, FRIDGE, coefficient)).isFalse();
-  }
-
-  private static boolean coolsOpenInTime(double millimetres, double air, double coefficient) {
-    Body pan = new Body(Shape.SLAB, millimetres / 2000, CHILI);
-    Surroundings open = new Surroundings(Temperature.celsius(air), coefficient, Kind.CASSEROLE.open());
-    TemperatureProfile food = TemperatureProfile.uniform(pan, 57.22);
-    TemperatureProfile early = food.after(120, open);
-    return early.middle() <= 21.11 && early.after(240, open).middle() <= 5;
-  }
-
   /** Dickerson and Read, Cooling rates of foods, 1973: between once and twice as a power, and more where the air blows. */
   @ParameterizedTest(name = "h {0}")
   @CsvSource({"5, 1.14", "10, 1.24", "20, 1.39", "100, 1.76"})

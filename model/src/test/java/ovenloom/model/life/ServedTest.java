@@ -11,6 +11,7 @@ import static ovenloom.model.audit.Waits.aStay;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import ovenloom.model.audit.Plans;
+import ovenloom.model.audit.Steps;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.measure.Length;
@@ -43,6 +44,24 @@ class ServedTest {
     assertThat(soup.likely()).isEqualTo(served(Kind.LIQUID, false).likely());
     assertThat(soup.warmest()).isGreaterThan(served(Kind.LIQUID, true).likely());
     assertThat(served(Kind.LIQUID, false).warmest()).isLessThan(served(Kind.LIQUID, true).likely());
+  }
+
+  private static double overNight(@Nullable Boolean dish, @Nullable Boolean step) {
+    Steps simmer = aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot").keepsIn("fridge", 1440);
+    Plans plan = aPlanFor(
+        aSupperOf(aDish("dish").matter(new Matter(Kind.LIQUID, Length.mm(60), null, null, dish))
+            .arrives(Arrives.COLD)
+            .step(step == null ? simmer : simmer.covered(step))))
+        .with(aRun("dish", "simmer", "16:00", 30).burners("small"))
+        .with(aStay("dish", "simmer", "16:30").shelf("19:00", "fridge", "top"));
+    return Served.all(plan.plan(), Life.of(plan.plan(), 1)).getFirst().likely();
+  }
+
+  @Test
+  void a_lid_keeps_food_warm_in_the_fridge_too_and_a_step_may_take_it_off() {
+    assertThat(overNight(true, null)).isGreaterThan(overNight(null, null) + 1);
+    assertThat(overNight(true, false)).isEqualTo(overNight(null, null));
+    assertThat(overNight(null, true)).isEqualTo(overNight(true, null));
   }
 
   @Test

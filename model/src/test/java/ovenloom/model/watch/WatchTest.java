@@ -28,14 +28,16 @@ import ovenloom.model.kitchen.Appliance;
 import ovenloom.model.kitchen.Availability;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Cards;
 import ovenloom.model.life.Life;
+import ovenloom.model.life.Unsaid;
 import ovenloom.model.measure.Length;
 import ovenloom.model.measure.Power;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Arrives;
-import ovenloom.model.menu.Matter;
 import ovenloom.model.menu.Need;
 import ovenloom.model.menu.StartState;
+import ovenloom.model.menu.Work;
 import ovenloom.model.watch.Concern.Rule;
 
 /** Each limit at its edge: what is just within passes, what is just beyond does not. */
@@ -43,7 +45,7 @@ class WatchTest {
 
   /** What is foregone in the menu alone is found in every plan for it. */
   private static List<Rule> concerns(Plans plan) {
-    Life life = Life.of(plan.plan(), 1);
+    Life life = Life.of(plan.plan(), new Cards(Work.of(plan.plan().event())), 1, Unsaid.LOOSE);
     List<Rule> found = Watch.over(plan.plan(), life).stream().map(Concern::rule).toList();
     if (found.isEmpty()) {
       assertThat(Beforehand.of(life.work())).isEmpty();
@@ -306,10 +308,10 @@ class WatchTest {
 
   /** FSIS: 140 F. Four hours after the heat all of it together was below that for less than two, its edge for more. */
   @ParameterizedTest
-  @CsvSource({"15:10, 15:40, false", "13:10, 13:40, true"})
+  @CsvSource({"15:10, 15:40, false", "14:40, 15:10, true"})
   void food_is_left_out_from_when_its_edge_is_no_longer_hot(String from, String until, boolean tooLong) {
     Plans plan = aPlanFor(
-        aSupperOf(stew().matter(new Matter(Kind.CASSEROLE, Length.mm(60), null, null, true)))
+        aSupperOf(stew())
             .rules("us-home"))
         .with(aRun("stew", "simmer", from, 30).burners("large"))
         .with(aStay("stew", "simmer", until).counter("19:00"));
@@ -341,7 +343,8 @@ class WatchTest {
         .with(aRun("soup", "simmer", "10:00", 30).burners("large"))
         .with(aStay("soup", "simmer", "10:30").shelf("19:00", "hot box", "only"));
 
-    assertThat(Watch.over(plan.plan(), Life.of(plan.plan(), 1)))
+    assertThat(Watch.over(plan.plan(),
+        Life.of(plan.plan(), new Cards(Work.of(plan.plan().event())), 1, Unsaid.LOOSE)))
         .filteredOn(each -> each.rule() == Rule.KEPT_HOT)
         .singleElement()
         .satisfies(each -> assertThat(each.what()).contains("at least 63 C"));

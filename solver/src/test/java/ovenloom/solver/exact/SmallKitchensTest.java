@@ -45,7 +45,7 @@ class SmallKitchensTest {
 
   private static final Budget A_SEARCH = new Budget(null, 100_000L, 1, 2);
 
-  /** Where the search stays so many points above the best, and the budget is not to blame: twice as many tries find no better. */
+  /** Where the search stays at most so many points above the best. */
   private static final Map<Long, Long> SHORT_BY = Map.of(26L, 2L);
 
   private static final Map<Long, Proof> KEPT = Proof.kept();
@@ -76,7 +76,8 @@ class SmallKitchensTest {
       String both = "kitchen %d: found %d and %d, proven %s"
           .formatted(seed, score.atTheTableInAll(), score.wishes(), proof);
       assertThat(proof.isBeatenBy(score)).as(both).isFalse();
-      assertThat(proof.pointsAbove(score)).as("reached, %s", both).isEqualTo(SHORT_BY.getOrDefault(seed, 0L));
+      assertThat(proof.pointsAbove(score)).as("reached, %s", both)
+          .isBetween(0L, SHORT_BY.getOrDefault(seed, 0L));
     }
   }
 
