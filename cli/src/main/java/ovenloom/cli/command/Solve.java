@@ -78,7 +78,7 @@ final class Solve implements Callable<Integer> {
     Found found = find(event, sources, proving);
     Proof proof = proving.proof();
     List<Claim> claims = proof.clash();
-    if (claims != null) {
+    if (claims != null && !found.isAPlan()) {
       return noPlan(ClaimsText.of(claims, kit.terminal().width()));
     }
     if (!found.isAPlan()) {

@@ -49,6 +49,29 @@ final class Kitchens {
         """);
   }
 
+  /** One pot, and two soups that both simmer in it just before supper: what no bound sees, since vessels are in none. */
+  static Path onePotForTwo(Path folder) throws IOException {
+    return Files.writeString(folder.resolve("one-pot.yaml"), """
+        ovenloom: 1
+        event: One pot
+        guests: 4
+        courses: [{name: supper, at: 2026-10-10 19:00}]
+        kitchen:
+          burners: [large, large]
+          vessels: {pot: 1, bowl: 2}
+        cooks: [{name: Host, hours: {on the day: 15:00-19:30}}]
+        dishes:
+          - dish: Leek soup
+            steps:
+              - {do: simmer, takes: 30 min, in: pot, burner: large}
+              - {do: pour, takes: 5 min, in: bowl, hands: throughout}
+          - dish: Pea soup
+            steps:
+              - {do: simmer, takes: 30 min, in: pot, burner: large}
+              - {do: pour, takes: 5 min, in: bowl, hands: throughout}
+        """);
+  }
+
   /** A roast of two hours, and a cook who comes home an hour before supper. */
   static Path tooLateToBegin(Path folder) throws IOException {
     return Files.writeString(folder.resolve("too-late.yaml"), """

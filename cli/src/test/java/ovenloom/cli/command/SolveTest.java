@@ -26,7 +26,9 @@ class SolveTest {
     assertThat(typed.code()).isZero();
     assertThat(typed.out()).startsWith("Soup for four\n")
         .contains("18:30  Leek soup")
-        .endsWith("allergens.\n");
+        .contains("allergens.\n")
+        .containsPattern(
+            "\nProven: no plan is better at the table, and none by more than [0-9]+ points of\\s+wishes.\n$");
     assertThat(typed.err()).isEmpty();
   }
 
@@ -129,14 +131,24 @@ class SolveTest {
   void where_no_plan_is_found_the_best_try_is_told_by_its_breaks_and_never_as_a_plan() throws IOException {
     var file = folder.resolve("plan.json");
 
-    var typed = ovenloom("solve", Kitchens.twoMarksAtOnce(folder), "--tries", 20, "-o", file);
+    var typed = ovenloom("solve", Kitchens.onePotForTwo(folder), "--tries", 20, "-o", file);
 
     assertThat(typed.code()).isEqualTo(4);
     assertThat(typed.out()).isEmpty();
     assertThat(typed.err()).startsWith("ovenloom: no plan found in ")
-        .contains("The best try is no plan: it breaks a rule", "1.  ", "/bake", "Off by ", "\nSeems short:  ",
+        .contains("The best try is no plan: it breaks a rule", "1.  ", "/pour", "Off by ",
+            "\nSeems short:  ",
             "--for 2min");
     assertThat(file).doesNotExist();
+  }
+
+  @Test
+  void where_no_stretch_is_short_but_claims_clash_they_are_told() throws IOException {
+    var typed = ovenloom("solve", Kitchens.twoMarksAtOnce(folder), "--tries", 20);
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).startsWith("ovenloom: there is no plan\n").contains("Meringue", "Pizza", "oven");
   }
 
   @Test
