@@ -42,6 +42,7 @@ public final class Cards {
   private final Substance substance;
   private final Map<String, Fit> fits = new ConcurrentHashMap<>();
   private final Map<Cooled, Cooling> coolings = new ConcurrentHashMap<>();
+  private final LegMemory legs = new LegMemory();
 
   private record Cooled(Body body, Surroundings there) {}
 
@@ -69,6 +70,11 @@ public final class Cards {
 
   Substance substance() {
     return substance;
+  }
+
+  /** What was followed of plans of this menu. */
+  LegMemory legs() {
+    return legs;
   }
 
   /** In air as it mostly is. */

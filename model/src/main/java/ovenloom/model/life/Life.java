@@ -67,7 +67,7 @@ public final class Life {
    */
   public static Life of(Plan plan, Cards cards, double draught, Unsaid unsaid) {
     Life life = new Life(plan, cards, draught, unsaid);
-    life.work.steps().forEach(step -> life.legs.add(life.legs(step)));
+    life.work.steps().forEach(step -> life.legs.add(life.remembered(step)));
     return life;
   }
 
@@ -140,10 +140,29 @@ public final class Life {
     return new Track(legs);
   }
 
-  private List<Leg> legs(BatchStep step) {
+  private List<Leg> remembered(BatchStep step) {
     Placement run = run(step);
-    TemperatureProfile food = run == null || !step.dish().food() ? null : start(step, run.when().from());
-    if (run == null || food == null) {
+    if (run == null || !step.dish().food()) {
+      return List.of();
+    }
+    List<LegMemory.Same> feeders = feeders(step).map(this::of).map(LegMemory.Same::new).toList();
+    Lids lids = places.lids();
+    LegMemory.Key key = new LegMemory.Key(step.index(), lids.draught(), lids.unsaid(), run, parts(step),
+        feeders);
+    return cards.legs().get(key, () -> legs(step, run));
+  }
+
+  private Stream<BatchStep> feeders(BatchStep step) {
+    return work.into(step.index())
+        .stream()
+        .filter(BatchLink::carriesFood)
+        .map(link -> work.steps().get(link.from()))
+        .filter(before -> before.dish().food());
+  }
+
+  private List<Leg> legs(BatchStep step, Placement run) {
+    TemperatureProfile food = start(step, run.when().from());
+    if (food == null) {
       return List.of();
     }
     List<Leg> all = new ArrayList<>();
@@ -191,15 +210,12 @@ public final class Life {
   private @Nullable TemperatureProfile start(BatchStep step, int minute) {
     Body body = substance.body(step);
     List<TemperatureProfile> comes = new ArrayList<>();
-    for (BatchLink link : work.into(step.index())) {
-      BatchStep before = work.steps().get(link.from());
-      if (link.carriesFood() && before.dish().food()) {
-        List<Leg> was = of(before);
-        if (was.isEmpty()) {
-          return null;
-        }
-        comes.add(at(was, minute));
+    for (BatchStep before : feeders(step).toList()) {
+      List<Leg> was = of(before);
+      if (was.isEmpty()) {
+        return null;
       }
+      comes.add(at(was, minute));
     }
     if (comes.size() == 1) {
       return comes.getFirst().reshaped(body);
