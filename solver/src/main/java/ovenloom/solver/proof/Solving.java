@@ -12,9 +12,17 @@ final class Solving {
   private final CpSolver solver = new CpSolver();
   private CpSolverStatus status = CpSolverStatus.UNKNOWN;
 
-  /** @param limit in CP-SAT's own seconds, which it counts by what it does */
+  /**
+   * A search that Ctrl-C does not end by itself: by CP-SAT's own handler of it, the program would.
+   *
+   * @param limit in CP-SAT's own seconds, which it counts by what it does
+   */
   Solving(double limit) {
-    solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(limit);
+    solver.getParameters()
+        .setNumWorkers(1)
+        .setRandomSeed(1)
+        .setMaxDeterministicTime(limit)
+        .setCatchSigintSignal(false);
   }
 
   void solve(CpModel model) {
