@@ -28,12 +28,15 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
     PlanningVariableMetaModel<Order, Turn, Integer> bake = turn.basicVariable(Option.BAKE, Integer.class);
     PlanningVariableMetaModel<Order, Turn, Integer> earlier = turn.basicVariable("earlier", Integer.class);
     NudgeOfTwo two = new NudgeOfTwo(queue, earlier);
+    ToMend mend = new ToMend(queue, earlier);
     NeighborhoodBuilder<Order> all = builder;
     all = more(all, 4, () -> shift(queue));
     all = more(all, 2, () -> swap(queue));
     all = more(all, 4, () -> nudge((one, nudge) -> nudge.of(earlier, one)));
     all = more(all, 2, () -> nudge(two::withTaker));
     all = more(all, 1, () -> nudge(two::withNext));
+    all = more(all, 2, () -> nudge(mend::nudge));
+    all = more(all, 2, () -> ahead(mend));
     all = more(all, 1, () -> chooseBake(bake, turn.basicVariable(Option.START, Integer.class)));
     all = more(all, 1, () -> choose(turn.basicVariable(Option.STAY, Integer.class), Option.STAY));
     all = more(all, 1, () -> choose(turn.basicVariable(Option.TOGETHER, Integer.class), Option.TOGETHER));
@@ -54,6 +57,12 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
     return moves -> moves.pick(moves.forEachUnfiltered(Turn.class, false))
         .pick(moves.forEachUnfiltered(Shift.class, false))
         .asMove(with((turn, shift) -> shift.of(queue, turn)));
+  }
+
+  private static MoveProvider<Order> ahead(ToMend mend) {
+    return moves -> moves.pick(moves.forEachUnfiltered(Turn.class, false))
+        .pick(moves.forEachUnfiltered(Shift.class, false))
+        .asMove(with(mend::ahead));
   }
 
   private static MoveProvider<Order> swap(PlanningListVariableMetaModel<Order, Queue, Turn> queue) {

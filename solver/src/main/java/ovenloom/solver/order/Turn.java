@@ -20,6 +20,7 @@ public class Turn {
   /** What takes the food of a step that no other takes. */
   public static final int THE_TABLE = -1;
 
+  private Amiss amiss = new Amiss(0);
   private int step;
   private int taker;
   private boolean serves;
@@ -57,6 +58,16 @@ public class Turn {
     this.waysToWait = waysToWait;
     this.mostTogether = mostTogether;
     together = mostTogether;
+  }
+
+  /** Which steps came out wrong. */
+  Amiss amiss() {
+    return amiss;
+  }
+
+  /** Of the search that it is in. */
+  public void watch(Amiss search) {
+    amiss = search;
   }
 
   @PlanningId

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.plan.Score;
 import ovenloom.solver.order.Meeting;
 import ovenloom.solver.order.Order;
 import ovenloom.solver.order.Turn;
@@ -18,6 +19,9 @@ final class Lane {
   /** Tries of a round that may go into hearing pleas, while there is no plan. */
   private static final int PLEAS = 1_000;
 
+  /** Rounds without a better plan after which a search begins anew. */
+  private static final int PATIENCE = 3;
+
   /** Keeps the seeds of one round apart from those of the next. */
   private static final int ROUND = 1_000;
 
@@ -28,6 +32,8 @@ final class Lane {
   private final List<Meeting> meetings;
   private final Trial trial;
   private int round;
+  private int fruitless;
+  private @Nullable Score last;
   private volatile @Nullable Solver<Order> solver;
 
   Lane(Runs runs, long seed, Judge judge, Deadline deadline) {
@@ -58,15 +64,27 @@ final class Lane {
 
   private List<Turn> start(long tries) {
     Random lot = new Random(seed + (long) round * ROUND);
-    Decisions from = trial.hasBest() ? Shake.of(trial.best().decisions(), lot) : FirstOrder.of(runs);
+    Decisions from = trial.hasBest() && !isStuck() ? Shake.of(trial.best().decisions(), lot)
+        : FirstOrder.of(runs);
     if (!trial.hasBest() || trial.best().score().breaks() > 0) {
       from = new Pleas(trial, lot).hear(from, (int) Math.min(PLEAS, tries), deadline::isOver);
     }
     List<Turn> open = turns.open();
     for (Turn turn : open) {
       turn.set(from);
+      turn.watch(trial.amiss());
     }
     return new ArrayList<>(IntStream.range(0, from.steps()).map(from::step).mapToObj(open::get).toList());
+  }
+
+  /** Whether the best has not changed for some rounds; then one search begins anew, and after it counts again. */
+  private boolean isStuck() {
+    Score now = trial.best().score();
+    fruitless = now.equals(last) ? fruitless + 1 : 0;
+    last = now;
+    boolean isStuck = fruitless == PATIENCE;
+    fruitless = isStuck ? 0 : fruitless;
+    return isStuck;
   }
 
   /** Has to be said again and again: Timefold does not hear it before its search has begun. */

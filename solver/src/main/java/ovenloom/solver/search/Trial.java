@@ -1,12 +1,15 @@
 package ovenloom.solver.search;
 
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.audit.Break;
+import ovenloom.model.menu.BatchStep;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.order.Amiss;
 import ovenloom.solver.order.Order;
 import ovenloom.solver.order.Price;
 import ovenloom.solver.order.Turn;
@@ -36,6 +39,7 @@ final class Trial implements Price {
   private final Judge judge;
   private final Benches benches;
   private final Decisions decisions;
+  private final Amiss amiss;
   private final AtomicLong decoded = new AtomicLong();
   private volatile @Nullable Best best;
 
@@ -46,6 +50,7 @@ final class Trial implements Price {
     this.judge = judge;
     benches = new Benches(runs.event(), runs.minutes());
     decisions = Decisions.open(runs.work().steps().size());
+    amiss = new Amiss(runs.work().steps().size());
   }
 
   @Override
@@ -56,7 +61,26 @@ final class Trial implements Price {
       turn.tell(decisions);
     }
     Bench.Tried tried = tried();
+    tellAmiss(tried);
     return cost(tried.score()) + tried.draft().interruptions() * AN_INTERRUPTION;
+  }
+
+  /** Steps that break something, and all of dishes that lose at the table. */
+  private void tellAmiss(Bench.Tried tried) {
+    amiss.clear();
+    Draft draft = tried.draft();
+    Set<String> lost = tried.score().atTheTable().keySet();
+    for (BatchStep step : draft.runs().work().steps()) {
+      if (lost.contains(step.dish().name())
+          || draft.shortfall(draft.runs().runOf().get(step.index())) > 0) {
+        amiss.add(step.index());
+      }
+    }
+  }
+
+  /** What came out wrong in the last schedule. */
+  Amiss amiss() {
+    return amiss;
   }
 
   /** Tries what was decided. */

@@ -81,6 +81,36 @@ class MovesTest {
     assertThat(allEarlier()).isEqualTo(expected);
   }
 
+  private Turn amongThoseThatAreAmiss(int step, int... amiss) {
+    Amiss search = new Amiss(STEPS);
+    IntStream.of(amiss).forEach(search::add);
+    turns.forEach(turn -> turn.watch(search));
+    return turns.get(step);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, -2, 0 3 1 2 4", "1, 2, 0 1 4 2 3", "2, 20, 3 0 1 2 4"})
+  void of_what_came_out_wrong_one_gets_a_turn_sooner(int any, int places, String expected) {
+    make(new ToMend(queue, earlier).ahead(amongThoseThatAreAmiss(any, 3, 4), new Shift(places)));
+
+    assertThat(queued()).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0 0 0 5 0", "2, 0 0 0 5 0", "1, 0 5 0 0 0"})
+  void of_what_came_out_wrong_one_is_nudged(int any, String expected) {
+    make(new ToMend(queue, earlier).nudge(amongThoseThatAreAmiss(any, 3, 1), new Nudge(5)));
+
+    assertThat(allEarlier()).isEqualTo(expected);
+  }
+
+  @Test
+  void where_nothing_came_out_wrong_any_is_nudged() {
+    make(new ToMend(queue, earlier).nudge(amongThoseThatAreAmiss(2), new Nudge(5)));
+
+    assertThat(allEarlier()).isEqualTo("0 0 5 0 0");
+  }
+
   @ParameterizedTest
   @CsvSource({"0, 3, 1 2 3 0 4", "4, 1, 0 1 4 2 3", "2, 1, 0 1 2 3 4"})
   void a_bake_that_joins_another_goes_where_that_is_and_right_after_it(int step, int other, String expected) {
