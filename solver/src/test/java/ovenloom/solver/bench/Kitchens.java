@@ -10,6 +10,8 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import ovenloom.model.menu.Event;
 import ovenloom.solver.exact.JustImpossible;
+import ovenloom.solver.place.Extents;
+import ovenloom.solver.proof.Proof;
 import ovenloom.solver.proof.WindowLoads;
 import ovenloom.solver.search.BuiltAround;
 
@@ -99,8 +101,14 @@ final class Kitchens {
     List<String> taken = Stream.of(String.join(" ", words.subList(2, words.size())).split(", ")).toList();
     Event event = inAFolder(folder -> JustImpossible.without(seed, taken, folder));
     long began = System.nanoTime();
-    boolean isRefuted = WindowLoads.of(event).isPresent();
+    Extents extents = Extents.of(event);
+    boolean isRefuted = WindowLoads.of(extents).isPresent() || clashes(new Proof(extents));
     return new Measured(isRefuted ? 1 : Measured.NOTHING, 1, Double.NaN, Planning.since(began));
+  }
+
+  private static boolean clashes(Proof proof) {
+    proof.run();
+    return proof.clash() != null;
   }
 
   interface InAFolder<T> {

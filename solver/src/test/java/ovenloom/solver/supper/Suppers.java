@@ -14,7 +14,7 @@ import ovenloom.solver.search.Search;
 /** Suppers as a cook would write them, and what a short search makes of them. */
 public final class Suppers {
 
-  private static final Budget A_SHORT_SEARCH = new Budget(null, 500L, 1, 1);
+  private static final Budget A_SHORT_SEARCH = new Budget(null, 1_000L, 1, 1);
 
   private Suppers() {}
 
