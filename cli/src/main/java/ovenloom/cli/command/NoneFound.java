@@ -12,7 +12,7 @@ record NoneFound(Kit kit) {
   /** Prints it; whoever thought it had a plan, and had none, is at fault. */
   int print(Event event, Found found) {
     String count = BreakList.count(found.breaks());
-    if (found.isMisjudged()) {
+    if (found.isOurFault()) {
       kit.err()
           .println("ovenloom: this is our fault, not yours: the search takes its best try for a plan, but "
               + count);
@@ -25,8 +25,8 @@ record NoneFound(Kit kit) {
     kit.err().print(ShortageList.of(found.shortages(), kit.terminal().width()));
     kit.err()
         .println(
-            found.isMisjudged() ? "  Please report it, with the problem file. Another --seed may find a plan."
+            found.isOurFault() ? "  Please report it, with the problem file. Another --seed may find a plan."
                 : "  Look longer (--for 2min), or give what breaks first more room: hours, pans, keeps.");
-    return found.isMisjudged() ? Answer.OUR_FAULT : Answer.NONE_FOUND;
+    return found.isOurFault() ? Answer.OUR_FAULT : Answer.NONE_FOUND;
   }
 }

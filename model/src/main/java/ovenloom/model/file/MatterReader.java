@@ -8,6 +8,7 @@ import ovenloom.model.heat.Composition;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.measure.Conductivity;
 import ovenloom.model.measure.Length;
+import ovenloom.model.measure.Parsed;
 import ovenloom.model.measure.Percent;
 import ovenloom.model.menu.Matter;
 
@@ -23,9 +24,15 @@ final class MatterReader {
   }
 
   Matter matter(Fields dish) {
-    return new Matter(dish.read("kind", Scalars.oneOf(Kind.class)), dish.read("thick", Length::read),
+    return new Matter(dish.read("kind", Scalars.oneOf(Kind.class)),
+        dish.read("thick", MatterReader::thickness),
         dish.take("made of", this::composition), dish.read("conducts", Conductivity::read),
         dish.read("covered", Scalars::yesOrNo));
+  }
+
+  private static Parsed<Length> thickness(String text) {
+    return Scalars.checked(Length.read(text), text, thick -> thick.micrometres() > 0 ? thick : null,
+        "more than nothing, like \"4 cm\"");
   }
 
   private @Nullable Composition composition(Written written) {

@@ -215,7 +215,7 @@ public final class Life {
       if (was.isEmpty()) {
         return null;
       }
-      comes.add(at(was, minute));
+      comes.add(at(was, minute).stretched(substance.body(before)));
     }
     if (comes.size() == 1) {
       return comes.getFirst().reshaped(body);

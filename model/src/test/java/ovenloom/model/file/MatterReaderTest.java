@@ -61,6 +61,7 @@ class MatterReaderTest {
       "made of: {water: lots} | lots",
       "conducts: 40 W/(m K) | from 0.02 to 5",
       "conducts: 0.4 W/(m K | conducts",
+      "thick: 0 cm | more than nothing",
       "covered: half | yes"})
   void what_cannot_be_is_a_mistake(String key, String says) {
     assertThat(desk(", " + key).mistakes("it.yaml")).contains(says);

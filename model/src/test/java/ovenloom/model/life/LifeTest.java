@@ -148,6 +148,22 @@ class LifeTest {
         .isEqualTo(inTime);
   }
 
+  /** A card whose time is too short for so thick a roast: it is baked as if it were thinner, and is as warm afterwards as it came out. */
+  @Test
+  void what_was_taken_to_be_thinner_in_the_oven_is_no_warmer_in_its_middle_when_it_is_out() {
+    Event supper = aSupperOf(aDish("roast").kind(Kind.DENSE_ROAST, Length.mm(160))
+        .step(aStep("roast").takes(100).bake(150))
+        .step(aStep("rest").takes(20))).in(KITCHEN).event();
+    Life life = Life.of(aPlanFor(supper)
+        .with(aRun("roast", "roast", "17:00", 100).oven("oven", 150).racks(0))
+        .with(aRun("roast", "rest", "18:40", 20))
+        .plan(), 1);
+    List<Leg> all = legs(life, supper.dish("roast"));
+
+    assertThat(all.get(1).at(at("18:40")).middle()).isEqualTo(all.get(0).at(at("18:40")).middle());
+    assertThat(all.get(1).at(at("18:45")).middle()).isLessThan(all.get(0).at(at("18:40")).middle() + 5);
+  }
+
   private static int first(Leg leg, double celsius, int from) {
     int minute = from;
     while (minute < leg.when().to() && leg.warmest(minute) > celsius) {
