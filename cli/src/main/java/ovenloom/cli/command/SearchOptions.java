@@ -32,7 +32,9 @@ final class SearchOptions {
 
   /** After a search of so many tries, so that both are the same on any machine; beside one that ends by the clock. */
   Proving proving(Proof proof) {
-    return time == null && tries != null ? new Proving.Afterwards(proof) : new Proving.Meanwhile(proof);
+    return time == null && tries != null
+        ? new Proving.Afterwards(proof, tries)
+        : new Proving.Meanwhile(proof);
   }
 
   Budget budget() {

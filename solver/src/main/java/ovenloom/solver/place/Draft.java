@@ -105,6 +105,12 @@ public final class Draft {
     tooLong[run] = Math.max(tooLong[run], by);
   }
 
+  /** Notes that a run's food waits so long that what is made of it is left out too long in all, and by how much. */
+  void isWhyItWaits(int run, int by) {
+    shortOf[run] += by;
+    tooLong[run] = Math.max(tooLong[run], by);
+  }
+
   /** Minutes that the food of a run waits too long; 0 where it keeps. */
   public int tooLong(int run) {
     return tooLong[run];

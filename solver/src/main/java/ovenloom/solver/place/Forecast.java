@@ -33,11 +33,14 @@ final class Forecast {
   private final double[] temperature;
   private final double[][] cooling;
   private final double[] out;
+  private final int[] waitsMost;
+  private final double[] mostWaited;
 
   private double now;
   private final double[] clocks;
   private double left;
   private double over;
+  private double leftOver;
 
   Forecast(Runs runs, MeanWarmth warmth) {
     this.work = runs.work();
@@ -66,6 +69,8 @@ final class Forecast {
     temperature = new double[steps];
     cooling = new double[steps][limits.size()];
     out = new double[steps];
+    waitsMost = new int[steps];
+    mostWaited = new double[steps];
     clocks = new double[limits.size()];
   }
 
@@ -75,6 +80,7 @@ final class Forecast {
     for (int step = 0; step < feeders.length; step++) {
       if (work.steps().get(step).dish().food()) {
         over = 0;
+        leftOver = 0;
         begin(times, step, draft.begins[step]);
         if (work.goesToTheTable(step)) {
           walk(times, step, Integer.MAX_VALUE);
@@ -86,8 +92,11 @@ final class Forecast {
   }
 
   private void note(Draft draft, int step) {
-    if (over > 0) {
-      draft.isOff(runOf[step], (long) Math.ceil(Math.min(BAD_ENOUGH, over)));
+    if (Math.max(over, leftOver) > 0) {
+      draft.isOff(runOf[step], (long) Math.ceil(Math.min(BAD_ENOUGH, Math.max(over, leftOver))));
+    }
+    if (leftOver > 0) {
+      draft.isWhyItWaits(runOf[waitsMost[step]], (int) Math.ceil(Math.min(BAD_ENOUGH, leftOver)));
     }
   }
 
@@ -96,16 +105,30 @@ final class Forecast {
     double warmest = mean;
     double longest = 0;
     Arrays.fill(cooling[step], COOL);
+    waitsMost[step] = step;
+    mostWaited[step] = 0;
     for (int feeder : feeders[step]) {
       walk(times, feeder, times.start(step));
       warmest = feeders[step].length == 1 ? now : warmest;
       longest = Math.max(longest, left);
+      blame(step, feeder);
       for (int limit = 0; limit < clocks.length; limit++) {
         cooling[step][limit] = Math.max(cooling[step][limit], clocks[limit]);
       }
     }
     temperature[step] = warmest;
     out[step] = longest;
+  }
+
+  /** Whose food waits longest, of those on the way. */
+  private void blame(int step, int feeder) {
+    double its = left - out[feeder];
+    int who = its >= mostWaited[feeder] ? feeder : waitsMost[feeder];
+    double waited = Math.max(its, mostWaited[feeder]);
+    if (waited > mostWaited[step]) {
+      waitsMost[step] = who;
+      mostWaited[step] = waited;
+    }
   }
 
   /** A step and the wait after it, up to a minute. */
@@ -141,7 +164,7 @@ final class Forecast {
     boolean isOut = perishing.mustBeKept(step)
         && (place == MeanWarmth.COUNTER || (place >= 0 && !isKept[place]));
     left += isOut ? minutes : 0;
-    over = Math.max(over, left - mostOut);
+    leftOver = Math.max(leftOver, left - mostOut);
     now = warmth.after(step, place, minutes, now);
   }
 

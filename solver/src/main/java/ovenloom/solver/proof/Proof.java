@@ -27,21 +27,34 @@ public final class Proof {
 
   /** Shows what it can, the same each time if nobody stops it; nothing where CP-SAT is not there. */
   public void run() {
+    refute();
+    if (clash == null) {
+      findBound(1);
+    }
+  }
+
+  /** Shows that there is no plan, if it can. */
+  public void refute() {
     if (NativeLibrary.isLoaded()) {
       Refutation refutation = new Refutation(extents, this::isRefuted);
       if (refutation.isShown(claim -> true)) {
         clash = refutation.clash();
-      } else if (!stopped) {
-        findBound();
       }
     }
   }
 
-  private void findBound() {
-    Bounds bounds = new Bounds(extents);
-    long atTheTable = bounds.atTheTable(begin(AT_THE_TABLE));
-    bound = new Bound(atTheTable, 0);
-    bound = new Bound(atTheTable, stopped ? 0 : bounds.wishes(atTheTable, begin(WISHES)));
+  /**
+   * Shows how good a plan can be at most, where there is one.
+   *
+   * @param part of the time it takes at most, 0 to 1
+   */
+  public void findBound(double part) {
+    if (NativeLibrary.isLoaded() && !stopped) {
+      Bounds bounds = new Bounds(extents);
+      long atTheTable = bounds.atTheTable(begin(part * AT_THE_TABLE));
+      bound = new Bound(atTheTable, 0);
+      bound = new Bound(atTheTable, stopped ? 0 : bounds.wishes(atTheTable, begin(part * WISHES)));
+    }
   }
 
   private boolean isRefuted(Relaxation relaxation) {

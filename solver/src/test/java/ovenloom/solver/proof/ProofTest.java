@@ -97,6 +97,18 @@ class ProofTest {
   }
 
   @Test
+  void a_bound_for_which_there_is_no_time_says_no_more_than_one_for_which_there_is() throws IOException {
+    Extents extents = Extents.of(event("""
+          - {dish: Foam, steps: [{do: whip, takes: 30 min, hands: throughout}]}
+        """));
+    Proof proof = new Proof(extents);
+
+    proof.findBound(0);
+
+    assertThat(Objects.requireNonNull(proof.bound(), "a bound").wishes()).isBetween(0L, 91L);
+  }
+
+  @Test
   void proofs_are_the_same_each_time() throws IOException {
     Event event = event(TWO_SAUCES);
 

@@ -1,0 +1,40 @@
+package ovenloom.solver.place;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Food left out too long in all, by hand: two hours on the counter are the most (FSIS, the two-hour rule). */
+class ForecastTest {
+
+  @TempDir
+  private Path folder;
+
+  private Draft draft(int waits) throws IOException {
+    return AtSeven.supper(folder, "burners: [small], vessels: {pot: {count: 2, size: 20 x 20 x 15 cm}}", """
+          - dish: Pilaf
+            tags: [tcs]
+            steps:
+              - {do: boil the rice, takes: 20 min, burner: small, in: pot, keeps: {counter: 4 h}}
+              - {do: dress, takes: 10 min, hands: throughout, in: pot}
+        """).earlier("Pilaf/boil the rice", waits).draft();
+  }
+
+  /** 99 minutes, 10 of dressing and 12 of serving are one too many. */
+  @Test
+  void the_step_whose_food_waits_longest_is_told_too_and_not_only_the_one_in_which_it_is_too_long()
+      throws IOException {
+    Draft draft = draft(99);
+
+    assertThat(draft.tooLong(0)).isEqualTo(1);
+    assertThat(draft.shortfall()).as("counted once").isEqualTo(draft.shortfall(1)).isPositive();
+  }
+
+  @Test
+  void two_hours_are_not_too_long() throws IOException {
+    assertThat(draft(98).shortfall()).isZero();
+  }
+}
