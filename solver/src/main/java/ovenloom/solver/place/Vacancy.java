@@ -91,7 +91,7 @@ final class Vacancy {
     if (run.dish().food()) {
       start = lower(Scarce.HOURS, start, floor.crew.there().latestMoment(start), Timeline.HOURS);
       start = lower(Scarce.HOURS, start, leads.latestStart(run, start, floor.crew.there()), Timeline.HOURS);
-      boolean moves = run.footing().cooks() || run.footing().onAMachine();
+      boolean moves = run.footing().cooks() || run.footing().onAMachine() || wants.mustBeTakenOut(run);
       if (moves && start != Timeline.NONE) {
         int end = floor.crew.there().latestMoment(start + minutes);
         start = lower(Scarce.HOURS, start, end == Timeline.NONE ? end : end - minutes, Timeline.HOURS);

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.BurnerSize;
+import ovenloom.model.menu.Keeps;
 import ovenloom.model.menu.Need;
 
 /** What each run asks of the kitchen, by number: ways to bake, vessels, appliances, burners, stores. */
@@ -29,6 +30,7 @@ final class Wants {
   private final List<BurnerSize[]> pots = new ArrayList<>();
   private final List<int[]> hardestFirst = new ArrayList<>();
   private final List<int[]> stores = new ArrayList<>();
+  private final boolean[] carried;
   private final List<List<Integer>> downwards = new ArrayList<>();
 
   Wants(Runs runs, Floor floor) {
@@ -44,6 +46,10 @@ final class Wants {
       hardestFirst.add(hardestFirst(run.hands()));
       Need.OnShelf shelf = run.step().shelf();
       stores.add(shelf == null ? new int[0] : shelf.stores().stream().mapToInt(this::store).toArray());
+    }
+    carried = new boolean[stores.size()];
+    for (Run run : runs.runs()) {
+      carried[run.index()] = isCarriedOut(run);
     }
     for (Tiers tiers : floor.stores) {
       List<Integer> down = new ArrayList<>();
@@ -118,6 +124,25 @@ final class Wants {
 
   int[] stores(Run run) {
     return stores.get(run.index());
+  }
+
+  private boolean isCarriedOut(Run run) {
+    Need.OnShelf shelf = run.step().shelf();
+    return shelf != null && keepsInNone(run, shelf) && runs.ties()
+        .stream()
+        .filter(tie -> tie.earlier() == run.index())
+        .map(tie -> runs.runs().get(tie.later()).step().shelf())
+        .noneMatch(next -> next != null && next.stores().stream().anyMatch(shelf.stores()::contains));
+  }
+
+  private static boolean keepsInNone(Run run, Need.OnShelf shelf) {
+    Keeps keeps = run.step().keeps();
+    return keeps == null || shelf.stores().stream().noneMatch(keeps.stores()::containsKey);
+  }
+
+  /** Whether its food is taken out of its cold or hot place as it ends, since it neither keeps there nor goes on there. */
+  boolean mustBeTakenOut(Run run) {
+    return carried[run.index()];
   }
 
   /** How food looks for a shelf of a store: raw from the bottom up, the rest from the top down. */

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import ovenloom.solver.supper.Decoded;
 
-/** Where work begins whose food does not keep until somebody is there for the next. */
+/** Where work begins or ends whose food does not keep until somebody is there for the next. */
 class LeadsTest {
 
   private static final String KITCHEN = """
@@ -39,5 +39,28 @@ class LeadsTest {
 
     assertThat(supper.brokenRules()).isEmpty();
     assertThat(supper.told().when("Jelly/set")).containsExactly(when);
+  }
+
+  /**
+   * Ann comes home at 18:30, so the mousse is chilled the evening before, when she leaves at 22:00. It keeps in the fridge and not in the
+   * chiller: somebody has to carry it over.
+   */
+  @ParameterizedTest(name = "chilled in the {0}: {1}")
+  @CsvSource({"chiller, day -1 21:00-day -1 22:00", "fridge, day -1 22:00-day -1 23:00"})
+  void what_may_not_stay_where_it_is_chilled_is_done_while_somebody_is_there(String store, String when)
+      throws IOException {
+    Decoded supper = AtSeven.supper(folder, """
+        cold: [{name: fridge, holds: 4 C, shelves: [{name: top, size: 60 x 40 x 20 cm}]},
+          {name: chiller, holds: 2 C, shelves: [{name: only, size: 60 x 40 x 20 cm}]}],
+        vessels: {dish: {count: 2, size: 30 x 30 x 5 cm}}""",
+        "{name: Ann, hours: {day before: 18:00-22:00, on the day: 18:30-20:00}}", """
+              - dish: Mousse
+                arrives: cold
+                tags: [not tcs]
+                steps: [{do: chill, takes: 60 min, cold: %s, in: dish, keeps: {fridge: 1 day}}]
+            """.formatted(store));
+
+    assertThat(supper.brokenRules()).isEmpty();
+    assertThat(supper.told().when("Mousse/chill")).containsExactly(when);
   }
 }
