@@ -112,7 +112,8 @@ record Places(Kitchen kitchen, Cards cards, Lids lids) {
     return switch (part.where()) {
       case Where.Counter() -> counter(step, minutes);
       case Where.OnShelf shelf -> shelf(step, shelf.store(), minutes);
-      case Where.OnBurner burner -> new Placed("burner, low", new Spell.WarmedTo(minutes, TURNED_LOW));
+      case Where.OnBurner burner -> new Placed("burner, low",
+          new Spell.KeptOnLow(minutes, TURNED_LOW, lids.onTheCounter(step)));
       case Where.InOven(String name, Setting mark) -> mark == null ? cooling(name, minutes, ovenWas)
           : new Placed(name + " at " + mark.written(), around(minutes, mark.temperature(), IN_AN_IDLE_OVEN));
     };

@@ -19,6 +19,12 @@ sealed interface Spell {
   /** On a burner, and stirred: as warm all through, in even steps to what it is in the end, C. */
   record WarmedTo(int minutes, double celsius) implements Spell {}
 
+  /**
+   * On a burner turned low, and stirred: what is colder comes in even steps to what the burner keeps, C; what is hotter cools as in the
+   * kitchen's air until then.
+   */
+  record KeptOnLow(int minutes, double celsius, Surroundings kitchen) implements Spell {}
+
   /** In ice water, and stirred now and then. */
   record Stirred(int minutes, Surroundings there) implements Spell {
 
@@ -54,10 +60,19 @@ sealed interface Spell {
         TemperatureProfile then = aMinute(food, stirred.there());
         yield (minute + 1) % Stirred.EVERY == 0 ? then.stirred() : then;
       }
-      case WarmedTo warmed -> {
-        double left = warmed.minutes() - minute;
-        yield food.evenedOut(food.mean() + (warmed.celsius() - food.mean()) / left);
-      }
+      case WarmedTo warmed -> warmed(food, warmed.celsius(), warmed.minutes() - minute);
+      case KeptOnLow low -> food.mean() > low.celsius() ? cooled(food, low)
+          : warmed(food, low.celsius(), low.minutes() - minute);
     };
+  }
+
+  private static TemperatureProfile cooled(TemperatureProfile food, KeptOnLow low) {
+    TemperatureProfile then = inAir(food, low.kitchen());
+    return then.mean() < low.celsius() ? food.evenedOut(low.celsius()) : then;
+  }
+
+  /** A minute of as many as are left until it is so warm. */
+  private static TemperatureProfile warmed(TemperatureProfile food, double celsius, int left) {
+    return food.evenedOut(food.mean() + (celsius - food.mean()) / left);
   }
 }

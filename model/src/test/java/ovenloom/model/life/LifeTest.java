@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import ovenloom.model.audit.Dishes;
 import ovenloom.model.audit.Kitchens;
 import ovenloom.model.audit.Plans;
+import ovenloom.model.audit.Waits;
 import ovenloom.model.heat.Ice;
 import ovenloom.model.heat.Kind;
 import ovenloom.model.heat.TemperatureProfile;
@@ -124,6 +125,27 @@ class LifeTest {
       before = now;
     }
     assertThat(before).isLessThan(50);
+  }
+
+  @Test
+  void a_burner_turned_low_lets_hot_food_cool_as_on_the_counter_until_it_is_as_warm_as_it_keeps_it() {
+    Leg low = simmeredAndThen(aStay("soup", "simmer", "16:30").burners("19:00", "large"));
+    Leg counter = simmeredAndThen(aStay("soup", "simmer", "16:30").counter("19:00"));
+
+    for (int minute = at("16:31"); minute <= at("18:59"); minute++) {
+      assertThat(low.at(minute).mean()).isCloseTo(
+          Math.max(Places.TURNED_LOW, counter.at(minute).mean()), within(1e-9));
+    }
+    assertThat(counter.at(at("18:59")).mean()).isLessThan(Places.TURNED_LOW);
+  }
+
+  private static Leg simmeredAndThen(Waits stay) {
+    Event supper = aSupperOf(aDish("soup").kind(Kind.LIQUID, Length.mm(100))
+        .step(aStep("simmer").takes(30).burner(BurnerSize.SMALL).in("pot"))).in(KITCHEN).event();
+    return legs(Life.of(aPlanFor(supper)
+        .with(aRun("soup", "simmer", "16:00", 30).burners("large"))
+        .with(stay)
+        .plan(), 1), supper.dish("soup")).get(1);
   }
 
   /** Roberts and others, Food Protection Trends 33(1), 2013: of pans of chili, two inches in a walk-in freezer cools in time. */
