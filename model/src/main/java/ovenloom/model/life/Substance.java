@@ -1,5 +1,8 @@
 package ovenloom.model.life;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -17,12 +20,8 @@ import ovenloom.model.menu.Filling;
 import ovenloom.model.menu.Step;
 import ovenloom.model.menu.Work;
 
-/**
- * What the food of a step is as heat meets it: as its dish says, else by how the dish is cooked and what it is in.
- *
- * @param work the menu laid out
- */
-record Substance(Work work) {
+/** What the food of a step is as heat meets it: as its dish says, else by how the dish is cooked and what it is in. */
+final class Substance {
 
   /** Of a vessel's height, so much is filled. Common practice. */
   private static final double FILLED = 0.8;
@@ -33,8 +32,28 @@ record Substance(Work work) {
   private static final double MICROMETRES_A_MILLIMETRE = 1000;
   private static final double MILLIMETRES_A_METRE = 1000;
 
-  /** What a dish is: as it says, else a bird or a roast where it stands above its vessel, a liquid where it is only on burners. */
+  private final Work work;
+  private final Map<String, Kind> kinds = new HashMap<>();
+  private final List<Body> bodies;
+
+  /** Of a menu laid out. */
+  Substance(Work work) {
+    this.work = work;
+    work.event().dishes().forEach(dish -> kinds.put(dish.name(), kindOf(dish)));
+    bodies = work.steps().stream().map(this::bodyOf).toList();
+  }
+
   Kind kind(Dish dish) {
+    return Objects.requireNonNull(kinds.get(dish.name()));
+  }
+
+  /** A step's food, so thick or so deep. */
+  Body body(BatchStep step) {
+    return bodies.get(step.index());
+  }
+
+  /** What a dish is: as it says, else a bird or a roast where it stands above its vessel, a liquid where it is only on burners. */
+  private Kind kindOf(Dish dish) {
     Kind own = dish.matter().kind();
     if (own != null) {
       return own;
@@ -60,8 +79,7 @@ record Substance(Work work) {
         .anyMatch(height -> height != null && millimetres(height) >= SHALLOW);
   }
 
-  /** A step's food, so thick or so deep. */
-  Body body(BatchStep step) {
+  private Body bodyOf(BatchStep step) {
     Kind kind = kind(step.dish());
     Composition madeOf = step.dish().matter().madeOf();
     Conductivity conducts = step.dish().matter().conducts();

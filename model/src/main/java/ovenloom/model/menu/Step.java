@@ -88,8 +88,12 @@ public record Step(
   }
 
   private <N extends Need> @Nullable N first(Class<N> kind) {
-    List<N> found = all(kind);
-    return found.isEmpty() ? null : found.getFirst();
+    for (Need need : needs) {
+      if (kind.isInstance(need)) {
+        return kind.cast(need);
+      }
+    }
+    return null;
   }
 
   private <N extends Need> List<N> all(Class<N> kind) {

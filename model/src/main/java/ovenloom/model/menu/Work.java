@@ -1,22 +1,45 @@
 package ovenloom.model.menu;
 
 import java.util.List;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 
 /**
  * A menu laid out as work: each step once for each batch, the links between them, and the vessels their food is in.
  *
  * <p>A step of batch <i>k</i> links to the same batch of an earlier step; a step done once links to all. Between dishes
  * batches link one to one where there are as many, else all to all.
- *
- * @param steps in an order in which each comes after all it links to
- * @param fillings vessels and the steps they are taken by
  */
-public record Work(Event event, List<BatchStep> steps, List<BatchLink> links, List<Filling> fillings) {
+public final class Work {
 
-  public Work {
-    steps = List.copyOf(steps);
-    links = List.copyOf(links);
-    fillings = List.copyOf(fillings);
+  private final Event event;
+  private final List<BatchStep> steps;
+  private final List<BatchLink> links;
+  private final List<Filling> fillings;
+  private final List<List<BatchLink>> into;
+  private final List<List<BatchLink>> outOf;
+  private final List<List<Filling>> fillingsOf;
+
+  /**
+   * As it was laid out.
+   *
+   * @param steps in an order in which each comes after all it links to
+   * @param fillings vessels and the steps they are taken by
+   */
+  Work(Event event, List<BatchStep> steps, List<BatchLink> links, List<Filling> fillings) {
+    this.event = event;
+    this.steps = List.copyOf(steps);
+    this.links = List.copyOf(links);
+    this.fillings = List.copyOf(fillings);
+    into = ofEach(this.links, (link, step) -> link.to() == step);
+    outOf = ofEach(this.links, (link, step) -> link.from() == step);
+    fillingsOf = ofEach(this.fillings, (filling, step) -> filling.steps().contains(step));
+  }
+
+  private <T> List<List<T>> ofEach(List<T> all, BiPredicate<T, Integer> isOf) {
+    return IntStream.range(0, steps.size())
+        .mapToObj(step -> all.stream().filter(each -> isOf.test(each, step)).toList())
+        .toList();
   }
 
   /**
@@ -28,17 +51,35 @@ public record Work(Event event, List<BatchStep> steps, List<BatchLink> links, Li
     return new Layout(event).work();
   }
 
+  public Event event() {
+    return event;
+  }
+
+  /** In an order in which each comes after all it links to. */
+  public List<BatchStep> steps() {
+    return steps;
+  }
+
+  public List<BatchLink> links() {
+    return links;
+  }
+
+  /** Vessels, and the steps they are taken by. */
+  public List<Filling> fillings() {
+    return fillings;
+  }
+
   public List<BatchLink> into(int step) {
-    return links.stream().filter(link -> link.to() == step).toList();
+    return into.get(step);
   }
 
   public List<BatchLink> outOf(int step) {
-    return links.stream().filter(link -> link.from() == step).toList();
+    return outOf.get(step);
   }
 
   /** The fillings whose food a step works on or ends with, in the order they were first filled. */
   public List<Filling> fillingsOf(int step) {
-    return fillings.stream().filter(filling -> filling.steps().contains(step)).toList();
+    return fillingsOf.get(step);
   }
 
   /** Whether nothing is made of a step's food but the dish at the table. */

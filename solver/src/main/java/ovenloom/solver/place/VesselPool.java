@@ -97,6 +97,9 @@ public final class VesselPool {
   private int crowded(int start, int minutes, int mine, int wanted) {
     int low = mine < 0 ? start : Math.min(start, from[mine]);
     int high = mine < 0 ? start + minutes : Math.max(start + minutes, to[mine]);
+    if (inUseAtSome(low, high, mine) + wanted <= count) {
+      return NEVER;
+    }
     for (int i = 0; i < fills; i++) {
       int moment = Math.max(low, from[i]);
       if (i != mine && from[i] < high && low < to[i] && inUse(moment, mine) + wanted > count) {
@@ -104,6 +107,17 @@ public final class VesselPool {
       }
     }
     return NEVER;
+  }
+
+  /** Of a stretch, whenever it is: at no minute more. */
+  private int inUseAtSome(int low, int high, int except) {
+    int all = 0;
+    for (int i = 0; i < fills; i++) {
+      if (from[i] < high && low < to[i] && i != except) {
+        all += pieces[i];
+      }
+    }
+    return all;
   }
 
   /** When the last of those in use at a moment was taken. */
