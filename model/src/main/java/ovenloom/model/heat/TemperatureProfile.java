@@ -2,6 +2,7 @@ package ovenloom.model.heat;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How warm food is, from its middle to its surface, in degrees Celsius; and how that changes in what surrounds it.
@@ -27,6 +28,7 @@ public final class TemperatureProfile {
   private final double[] celsius;
   private final double[] unmelted;
   private double surface;
+  private @Nullable Layers thawed;
 
   /**
    * By layers, from the middle out.
@@ -156,23 +158,53 @@ public final class TemperatureProfile {
   /** The same food after so many minutes there. */
   public TemperatureProfile after(int minutes, Surroundings there) {
     TemperatureProfile then = new TemperatureProfile(body, celsius.clone(), unmelted.clone(), surface);
+    then.thawed = isThawed(there) ? layers() : null;
     for (int step = 0; step < minutes * STEPS_A_MINUTE; step++) {
       then.step(there);
     }
     return then;
   }
 
-  /** Solves for all layers at once, from the middle out and back. */
-  private void step(Surroundings there) {
-    double thickness = body.half() / LAYERS;
-    double air = there.air().inCelsius();
-    double taken = there.wetness() * there.coefficient() * Vapour.heat(surface, air);
-    double steeper = there.wetness() * there.coefficient()
-        * (Vapour.heat(surface + A_DIFFERENCE, air) - Vapour.heat(surface, air)) / A_DIFFERENCE;
-    double outside = there.coefficient() + steeper;
-    double towards = (there.coefficient() * air - taken + steeper * surface) / outside;
-    double through = 1 / (1 / outside + thickness / (2 * conductivity(LAYERS - 1)));
+  /** Whether nothing in it is frozen, or freezes there. */
+  private boolean isThawed(Surroundings there) {
+    if (body.material().ice() == null) {
+      return true;
+    }
+    boolean isThawed = there.air().inCelsius() >= Ice.MELTS;
+    for (int i = 0; i < LAYERS && isThawed; i++) {
+      isThawed = unmelted[i] == 0 && celsius[i] >= Ice.MELTS;
+    }
+    return isThawed;
+  }
 
+  private Layers layers() {
+    return thawed == null ? new Layers(body, LAYERS, SECONDS_A_STEP) : thawed;
+  }
+
+  private void step(Surroundings there) {
+    double air = there.air().inCelsius();
+    double outside = there.coefficient();
+    double towards = air;
+    if (there.wetness() > 0) {
+      double taken = there.wetness() * there.coefficient() * Vapour.heat(surface, air);
+      double steeper = there.wetness() * there.coefficient()
+          * (Vapour.heat(surface + A_DIFFERENCE, air) - Vapour.heat(surface, air)) / A_DIFFERENCE;
+      outside = there.coefficient() + steeper;
+      towards = (there.coefficient() * air - taken + steeper * surface) / outside;
+    }
+    double skin = body.half() / LAYERS / (2 * conductivity(LAYERS - 1));
+    double through = 1 / (1 / outside + skin);
+    if (thawed == null) {
+      conduct(through, towards);
+    } else {
+      thawed.step(celsius, through * body.shape().face(LAYERS), towards);
+    }
+    surface = towards + (celsius[LAYERS - 1] - towards) * through / outside;
+  }
+
+  /** Solves for all layers at once, from the middle out and back. */
+  private void conduct(double through, double towards) {
+    double thickness = body.half() / LAYERS;
     Shape shape = body.shape();
     double[] capacity = heatCapacity();
     double[] factor = new double[LAYERS];
@@ -192,7 +224,6 @@ public final class TemperatureProfile {
       celsius[i] += factor[i] * celsius[i + 1];
     }
     meltAndFreeze(capacity);
-    surface = towards + (celsius[LAYERS - 1] - towards) * through / outside;
   }
 
   private double conductivity(int layer) {
