@@ -59,6 +59,7 @@ final class Lane {
       solver = next;
       next.solve(new Order(trial, start, runs.event().clock(), meetings));
     }
+    trial.settle();
     round++;
   }
 

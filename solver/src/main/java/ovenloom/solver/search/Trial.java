@@ -36,12 +36,18 @@ final class Trial implements Price {
   /** What each break costs that only the judge finds. */
   private static final long A_BREAK = 30;
 
+  /** So many schedules are tried before the best of them is judged, where the last one that was passed. */
+  private static final int UNTIL_JUDGED = 100;
+
   private final Judge judge;
   private final Benches benches;
   private final Decisions decisions;
   private final Amiss amiss;
   private final AtomicLong decoded = new AtomicLong();
   private volatile @Nullable Best best;
+  private @Nullable Best hope;
+  private int hoping;
+  private boolean isTrusting;
 
   /** What was tried, and its score. */
   record Best(Decisions decisions, Score score) {}
@@ -89,23 +95,49 @@ final class Trial implements Price {
     return tried();
   }
 
+  /** The judge takes longer than a schedule: while all that it sees passes, it sees only the best of a hundred. */
   private Bench.Tried tried() {
-    return tried(-1);
-  }
-
-  /** With the best so far exchanged for it, if it is better, or, at 0, as good. */
-  private Bench.Tried tried(int worst) {
     Bench.Tried tried = decode();
     decoded.incrementAndGet();
-    if (isBest(tried.score(), worst)) {
-      tried = judged(tried);
-      if (isBest(tried.score(), worst)) {
-        Decisions good = decisions.copy();
-        tried.draft().tellStarts(good);
-        best = new Best(good, tried.score());
+    Best to = hope == null ? best : hope;
+    if (to == null || tried.score().compareTo(to.score()) < 0) {
+      if (isTrusting && tried.score().breaks() == 0) {
+        hope = kept(tried);
+      } else {
+        tried = judge(tried, -1);
       }
     }
+    if (hope != null && ++hoping == UNTIL_JUDGED) {
+      settle();
+    }
     return tried;
+  }
+
+  /** Has what was hoped to be the best so far judged. */
+  void settle() {
+    Best hoped = hope;
+    hope = null;
+    hoping = 0;
+    if (hoped != null) {
+      decisions.set(hoped.decisions());
+      judge(decode(), -1);
+    }
+  }
+
+  /** With the best so far exchanged for it, if the judge agrees and it is better, or, at 0, as good. */
+  private Bench.Tried judge(Bench.Tried tried, int worst) {
+    Bench.Tried judged = judged(tried);
+    isTrusting = judged.score().breaks() == 0;
+    if (isBest(judged.score(), worst)) {
+      best = kept(judged);
+    }
+    return judged;
+  }
+
+  private Best kept(Bench.Tried tried) {
+    Decisions good = decisions.copy();
+    tried.draft().tellStarts(good);
+    return new Best(good, tried.score());
   }
 
   private Bench.Tried decode() {
@@ -145,7 +177,11 @@ final class Trial implements Price {
     decisions.set(best().decisions());
     if (decided.applyAsInt(step) != open) {
       decide.accept(step, open);
-      tried(0);
+      Bench.Tried tried = decode();
+      decoded.incrementAndGet();
+      if (isBest(tried.score(), 0)) {
+        judge(tried, 0);
+      }
     }
   }
 

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,15 +90,54 @@ class SearchTest {
   @Test
   void nothing_is_tidied_any_more_once_the_time_is_over() {
     Trial trial = new Trial(Runs.of(salad), AUDIT);
-    Decisions early = Decisions.open(1);
-    early.setEarlier(0, 30);
-    trial.of(early);
+    trial.of(early(30));
 
     trial.tidy(() -> true);
     assertThat(trial.best().decisions().earlier(0)).isEqualTo(30);
 
     trial.tidy(() -> false);
     assertThat(trial.best().decisions().earlier(0)).isZero();
+  }
+
+  private static Decisions early(int minutes) {
+    Decisions early = Decisions.open(1);
+    early.setEarlier(0, minutes);
+    return early;
+  }
+
+  /** Less early is better, and all are plans. */
+  @Test
+  void after_a_plan_that_passed_only_the_best_of_the_next_ones_is_judged() {
+    AtomicInteger judged = new AtomicInteger();
+    Trial trial = new Trial(Runs.of(salad), plan -> {
+      judged.incrementAndGet();
+      return List.of();
+    });
+    for (int minutes : List.of(170, 150, 130, 140)) {
+      trial.of(early(minutes));
+    }
+
+    assertThat(judged).hasValue(1);
+    assertThat(trial.best().decisions().earlier(0)).isEqualTo(170);
+
+    trial.settle();
+
+    assertThat(judged).hasValue(2);
+    assertThat(trial.best().decisions().earlier(0)).isEqualTo(130);
+  }
+
+  @Test
+  void once_a_plan_was_refused_the_next_one_is_judged_at_once() {
+    Deque<List<Break>> answers = new ArrayDeque<>(List.of(List.of(), List.of(A_BREAK), List.of()));
+    Trial trial = new Trial(Runs.of(salad), plan -> answers.pop());
+    trial.of(early(170));
+    trial.of(early(130));
+    trial.settle();
+    assertThat(trial.best().decisions().earlier(0)).as("the other was refused").isEqualTo(170);
+
+    trial.of(early(150));
+
+    assertThat(trial.best().decisions().earlier(0)).isEqualTo(150);
   }
 
   @Test
