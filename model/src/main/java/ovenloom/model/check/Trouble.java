@@ -153,8 +153,12 @@ public sealed interface Trouble {
   /** A break at a time nobody asked to work. */
   record BreakOutsideHours() implements Trouble {}
 
-  /** Food that in none of the ways on its card cools fast enough. */
-  record NoWayToChill(List<String> why) implements Trouble {
+  /**
+   * Food that in none of the ways on its card cools fast enough.
+   *
+   * @param help what would mend it, in a sentence
+   */
+  record NoWayToChill(List<String> why, String help) implements Trouble {
     public NoWayToChill {
       why = List.copyOf(why);
     }

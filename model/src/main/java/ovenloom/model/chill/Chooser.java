@@ -68,7 +68,7 @@ public final class Chooser {
   }
 
   private @Nullable Chosen tried(Event event, WayToChill way) {
-    List<Store> stores = stores(event, way);
+    List<Store> stores = way.stores(event.kitchen());
     if (stores.isEmpty()) {
       refused.add(way.name() + ": this kitchen has none");
       return null;
@@ -95,19 +95,6 @@ public final class Chooser {
     int minutes = good.stream().mapToInt(Tried::minutes).max().orElseThrow();
     List<String> names = good.stream().map(each -> each.store().name()).toList();
     return new Chosen(step.in(names, minutes, good.getFirst().stirredEvery()), way, refused);
-  }
-
-  private static List<Store> stores(Event event, WayToChill way) {
-    return event.kitchen()
-        .stores()
-        .stream()
-        .filter(store -> switch (way.name()) {
-          case WayToChill.SHALLOW_PANS, "fridge" -> store.kind() == Store.Kind.FRIDGE;
-          case WayToChill.ICE_BATH -> store.kind() == Store.Kind.ICE_BATH;
-          case "freezer" -> store.kind() == Store.Kind.FREEZER;
-          default -> store.name().equals(way.name());
-        })
-        .toList();
   }
 
   /** How cold it is to be as it goes on to its next place, C: out of ice and out of a freezer as soon as will do. */

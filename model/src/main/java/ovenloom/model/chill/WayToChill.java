@@ -1,6 +1,9 @@
 package ovenloom.model.chill;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Store;
 
 /**
  * One way to cool food, as a card offers it.
@@ -15,4 +18,14 @@ public record WayToChill(String name, @Nullable Integer minutes) {
 
   /** In water with ice, stirred if it is liquid. */
   public static final String ICE_BATH = "ice bath";
+
+  /** Where in a kitchen that can be. */
+  List<Store> stores(Kitchen kitchen) {
+    return kitchen.stores().stream().filter(store -> switch (name) {
+      case SHALLOW_PANS, "fridge" -> store.kind() == Store.Kind.FRIDGE;
+      case ICE_BATH -> store.kind() == Store.Kind.ICE_BATH;
+      case "freezer" -> store.kind() == Store.Kind.FREEZER;
+      default -> store.name().equals(name);
+    }).toList();
+  }
 }

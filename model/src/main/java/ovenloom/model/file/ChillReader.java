@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.check.Subject;
 import ovenloom.model.check.Trouble;
+import ovenloom.model.chill.Advice;
 import ovenloom.model.chill.ChillCard;
 import ovenloom.model.chill.Chooser;
 import ovenloom.model.chill.Chosen;
@@ -99,7 +100,9 @@ final class ChillReader {
       WayToChill way = chosen.way();
       now = chosen.event();
       if (way == null) {
-        desk.mistakes().add(place, new Fault.Impossible(new Trouble.NoWayToChill(chosen.refused())));
+        desk.mistakes()
+            .add(place, new Fault.Impossible(
+                new Trouble.NoWayToChill(chosen.refused(), new Advice(now, card).text())));
       } else {
         int minutes = now.dish(card.dish()).step(card.step()).takes().minutes(1);
         desk.notes()

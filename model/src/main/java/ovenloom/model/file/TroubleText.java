@@ -42,9 +42,8 @@ final class TroubleText {
         said(quoted(vessel) + " (" + size + ") fits on no shelf of " + list(places),
             "Use a smaller one, or look at the shelves' sizes.");
       case Trouble.KeepsTooShort tooShort -> keepsTooShort(tooShort);
-      case Trouble.NoWayToChill(List<String> why) ->
-        said("this cools too slowly, however it is chilled: " + String.join("; ", why),
-            "Offer another way: shallower pans, smaller pieces, an ice bath, a blast chiller; or serve it hot.");
+      case Trouble.NoWayToChill(List<String> why, String help) ->
+        said("this cools too slowly, however it is chilled: " + String.join("; ", why), help);
       case Trouble.ChilledBy(String way, int minutes, List<String> others) ->
         said("chilled by " + way + ", " + time(minutes),
             others.isEmpty() ? "" : "Too slow: " + String.join("; ", others) + ".");

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.chill.Advice;
+import ovenloom.model.chill.ChillCard;
+import ovenloom.model.chill.WayToChill;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Reach;
@@ -59,8 +62,19 @@ record NeverCooled(Profile profile, Ways ways, Reach reach) implements Foregone 
       boolean never = least == Double.POSITIVE_INFINITY;
       all.add(new Unavoidable(step, List.of(key(step)), least - limit.minutes(),
           Cooling.what(limit, never ? "never there" : "at least " + Words.minutes((int) least)),
-          limit.source(), Cooling.HELP));
+          limit.source(), help(step)));
     }
+  }
+
+  private String help(BatchStep step) {
+    if (key(step).equals("hot")) {
+      return Cooling.HELP;
+    }
+    List<WayToChill> tried = reach.shelves(step)
+        .stream()
+        .map(store -> new WayToChill(store.name(), null))
+        .toList();
+    return new Advice(ways.event(), new ChillCard(step.dish().name(), step.step().name(), tried)).text();
   }
 
   /** Minutes of a step after which no part of its food is warmer than that, however hot it came in. */

@@ -12,6 +12,7 @@ import ovenloom.model.life.Reach;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Link;
 import ovenloom.model.menu.StartState;
 import ovenloom.model.menu.Work;
@@ -32,6 +33,10 @@ final class Ways {
   Ways(Work work, Reach reach) {
     this.work = work;
     this.reach = reach;
+  }
+
+  Event event() {
+    return work.event();
   }
 
   /** The steps whose food goes straight into a step. */

@@ -84,7 +84,41 @@ class ChillByTest {
         .contains("this cools too slowly, however it is chilled: walk-in: from")
         .contains("ice bath: from")
         .contains("walk-in freezer: from")
-        .contains("Offer another way");
+        .contains("You could change: \"thick:\" for a thinner layer or smaller pieces, now 7.6 cm; ")
+        .doesNotContain("\"chill by:\" with", "\"kind:\"", "\"covered:");
+  }
+
+  private static final String BEANS = """
+      dish: Beans, arrives: cool, covered: yes, tags: [tcs], steps: [
+        {do: cook, takes: 1 h, burner: large, in: tub}, {do: chill, %s, keeps: {fridge: 2 days}}]""";
+
+  private static final String DEEP_TUB = """
+      burners: [large],
+      cold: [{name: fridge, holds: 4 C, shelves: {size: 60 x 60 x 40 cm}},
+        {name: freezer, holds: -18 C, shelves: {size: 60 x 60 x 40 cm}}],
+      vessels: {tub: {count: 1, size: 40 x 40 x 15 cm}}""";
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', value = {
+      "chill by: fridge               | You could change: \"chill by:\" with \"freezer\" or \"ice bath\" too; ",
+      "chill by: [freezer, fridge] | You could change: \"chill by:\" with \"ice bath\" too; ",
+      "'takes: 20 h, cold: fridge'    | You could change: \"chill by:\" with \"freezer\" or \"ice bath\" too; "})
+  void what_the_card_has_not_tried_is_told(String chill, String told) {
+    String mistakes = desk(DEEP_TUB, BEANS.formatted(chill)).mistakes("it.yaml");
+
+    assertThat(mistakes).contains(told)
+        .contains("\"thick:\" for a thinner layer or smaller pieces; \"kind:\", which nothing says; ")
+        .contains("\"covered: no\" in the cold; \"holds:\" and \"air:\"");
+  }
+
+  @Test
+  void in_ice_a_lid_is_no_matter() {
+    String mistakes = desk(DEEP_TUB,
+        BEANS.replace("covered", "kind: casserole, covered").formatted("chill by: ice bath"))
+        .mistakes("it.yaml");
+
+    assertThat(mistakes).contains("with \"fridge\" or \"freezer\" too; ")
+        .doesNotContain("\"covered:", "\"air:", "\"kind:", "or \"ice bath\"");
   }
 
   @Test

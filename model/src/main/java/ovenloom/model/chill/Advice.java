@@ -1,0 +1,90 @@
+package ovenloom.model.chill;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.measure.Length;
+import ovenloom.model.menu.Event;
+import ovenloom.model.menu.Matter;
+
+/**
+ * What a cook can change in a problem file, and has not tried there, so that the food of a step cools faster.
+ *
+ * @param card the step, and the ways that were too slow
+ */
+public record Advice(Event event, ChillCard card) {
+
+  /** In a sentence. */
+  public String text() {
+    List<String> all = new ArrayList<>();
+    Set<String> others = others();
+    if (!others.isEmpty()) {
+      all.add("\"chill by:\" with " + or(others) + " too");
+    }
+    all.add(thinner());
+    if (matter().kind() == null) {
+      all.add("\"kind:\", which nothing says");
+    }
+    if (isInColdAir()) {
+      all.addAll(inColdAir());
+    }
+    return "You could change: " + String.join("; ", all) + ". Or serve it hot.";
+  }
+
+  /** Cold places of the kitchen, pans and ice. */
+  private Set<String> others() {
+    Set<Store> tried = tried().collect(Collectors.toSet());
+    Set<String> others = new LinkedHashSet<>();
+    event.kitchen()
+        .stores()
+        .stream()
+        .filter(place -> place.kind().isCold() && !tried.contains(place))
+        .forEach(place -> others.add(place.name()));
+    Stream.of(WayToChill.SHALLOW_PANS, WayToChill.ICE_BATH)
+        .filter(name -> card.ways().stream().noneMatch(way -> way.name().equals(name)))
+        .map(name -> new WayToChill(name, null))
+        .filter(this::isToBeHad)
+        .forEach(way -> others.add(way.name()));
+    return others;
+  }
+
+  /** An ice bath that the kitchen has is one of its places. */
+  private boolean isToBeHad(WayToChill way) {
+    boolean isThere = !way.stores(event.kitchen()).isEmpty();
+    return way.name().equals(WayToChill.ICE_BATH) ? !isThere
+        : isThere && Rewritten.of(event, card, way) != null;
+  }
+
+  private Stream<Store> tried() {
+    return card.ways().stream().flatMap(way -> way.stores(event.kitchen()).stream());
+  }
+
+  private Matter matter() {
+    return event.dish(card.dish()).matter();
+  }
+
+  private String thinner() {
+    Length thick = matter().thick();
+    return "\"thick:\" for a thinner layer or smaller pieces"
+        + (thick == null ? "" : ", now " + thick.written());
+  }
+
+  private boolean isInColdAir() {
+    return tried().anyMatch(place -> place.kind() != Store.Kind.ICE_BATH);
+  }
+
+  private List<String> inColdAir() {
+    Boolean own = event.dish(card.dish()).step(card.step()).covered();
+    boolean isUnderALid = Boolean.TRUE.equals(own == null ? matter().covered() : own);
+    String place = "\"holds:\" and \"air:\" of the place, where it is colder or its air moves more";
+    return isUnderALid ? List.of("\"covered: no\" in the cold", place) : List.of(place);
+  }
+
+  private static String or(Set<String> names) {
+    return names.stream().map(name -> "\"" + name + "\"").collect(Collectors.joining(" or "));
+  }
+}
