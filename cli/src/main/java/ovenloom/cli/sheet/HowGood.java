@@ -36,8 +36,9 @@ record HowGood(Plan plan, Page page) {
         .filter(each -> each.getValue() > 0)
         .map(each -> each.getKey() + " " + grouped(each.getValue()))
         .toList();
-    String why = dishes.isEmpty() ? "no dish is too cool or too warm as it comes to the table."
-        : "portions times tenths of a degree by which dishes are too cool or too warm: "
+    String why = dishes.isEmpty()
+        ? "no points for dishes too cool, by longer waits than their cards ask for, or too warm."
+        : "portions times tenths of a degree by which dishes are too cool, by longer waits than their cards ask for, or too warm: "
             + String.join(", ", dishes) + ".";
     row("At the table", grouped(score.atTheTableInAll()), why);
   }

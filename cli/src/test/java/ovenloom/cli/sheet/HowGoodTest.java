@@ -39,10 +39,15 @@ class HowGoodTest {
   void dishes_that_wait_for_the_table_are_named_with_what_they_lose() {
     assertThat(goodness(Map.of("Lamb", 1240L, "Beans", 60L, "Bread", 0L), Map.of()))
         .contains(
-            "At the table | 1,300 | portions times tenths of a degree by which dishes are too cool or too warm:"
-                + " Beans 60, Lamb 1,240.");
+            "At the table | 1,300 | portions times tenths of a degree by which dishes are too cool, by longer waits than"
+                + " their cards ask for, or too warm: Beans 60, Lamb 1,240.");
+  }
+
+  @Test
+  void a_dish_that_cools_as_long_as_its_card_asks_costs_nothing_and_is_not_said_to_be_warm() {
     assertThat(goodness(Map.of(), Map.of()))
-        .contains("At the table | 0 | no dish is too cool or too warm as it comes to the table.");
+        .contains(
+            "At the table | 0 | no points for dishes too cool, by longer waits than their cards ask for, or too warm.");
   }
 
   @Test
