@@ -12,7 +12,6 @@ import ovenloom.model.plan.Plan;
 /** How warm one batch of a dish is along its life: a line for each place it is in. */
 public final class LifeSheet {
 
-  private static final int TIMES = 15;
   private static final int WARM = 12;
   private static final String CAUTION = """
       Predicted, in C, at the beginning and the end of each line. A prediction is no thermometer: probe the thickest part. \
@@ -32,27 +31,33 @@ public final class LifeSheet {
     String which = dish.batches() == 1 ? "" : ", " + Words.batches(List.of(batch)) + " of " + dish.batches();
     page.heading(dish.name() + which).blank();
     Clock clock = new Clock(plan.event().calendar());
-    page.row(cells("", "middle", "surface", ""));
+    List<Leg> legs = track.legs().stream().filter(leg -> leg.when().minutes() > 0).toList();
+    int column = legs.stream().mapToInt(leg -> times(clock, leg).length()).max().orElse(0);
+    page.row(cells(new Cell("", column, false), "middle", "surface", ""));
     int day = Integer.MIN_VALUE;
-    for (Leg leg : track.legs()) {
+    for (Leg leg : legs) {
       int begins = Math.floorDiv(leg.when().from(), 24 * 60);
-      if (begins != day && leg.when().minutes() > 0) {
+      if (begins != day) {
         page.line(clock.dayAndMonth(leg.when().from()));
         day = begins;
       }
-      if (leg.when().minutes() > 0) {
-        page.row(line(clock, leg));
-      }
+      page.row(line(new Cell(times(clock, leg), column, false), leg));
     }
     return page.blank().line(CAUTION).toString();
   }
 
-  private static List<Cell> line(Clock clock, Leg leg) {
+  /** An end on another day has its day with it. */
+  private static String times(Clock clock, Leg leg) {
+    int from = leg.when().from();
+    return clock.column(from) + " - " + clock.time(leg.when().to(), from);
+  }
+
+  private static List<Cell> line(Cell times, Leg leg) {
     int from = leg.when().from();
     int to = leg.when().to();
     String what = leg.waits() ? Words.capital(leg.where()) + "."
         : Words.capital(leg.step().step().name()) + batches(leg.step().batches()) + ": " + leg.where() + ".";
-    return cells(clock.column(from) + " - " + clock.column(to),
+    return cells(times,
         pair(leg.at(from).middle(), leg.at(to).middle()), pair(leg.at(from).surface(), leg.at(to).surface()),
         what);
   }
@@ -65,9 +70,9 @@ public final class LifeSheet {
     return Math.round(from) + " to " + Math.round(to);
   }
 
-  private static List<Cell> cells(String times, String middle, String surface, String what) {
+  private static List<Cell> cells(Cell times, String middle, String surface, String what) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(new Cell(times, TIMES, false));
+    cells.add(times);
     cells.add(new Cell(middle, WARM, false));
     cells.add(new Cell(surface, WARM, false));
     cells.add(new Cell(what, 0, false));
