@@ -24,7 +24,7 @@ public record Conductivity(int thousandths) {
     }
   }
 
-  /** Reads a conductivity from 0.02 to 5 W/(m K), to the nearest thousandth: {@code 0.45 W/(m K)}, {@code 0.45}. */
+  /** Reads a conductivity from 0.02 to 5 W/(m K), to the nearest thousandth: {@code 0.45 W/(m K)}. */
   public static Parsed<Conductivity> read(String text) {
     return READER.read(text);
   }
@@ -40,11 +40,8 @@ public record Conductivity(int thousandths) {
         : new Conductivity((int) Numerals.nearest(figure.multiply(THOUSANDTHS)));
   }
 
-  /** Said or not, with brackets or without. */
+  /** With brackets or without. */
   private static boolean unit(Scanner s) {
-    if (s.ended()) {
-      return true;
-    }
     boolean over = s.take('w') && s.take('/');
     boolean bracket = s.take('(');
     return over && s.take('m') && s.take('k') && bracket == s.take(')');

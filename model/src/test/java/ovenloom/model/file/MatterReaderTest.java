@@ -41,8 +41,13 @@ class MatterReaderTest {
   @Test
   void who_knows_how_it_conducts_says_so() {
     assertThat(soup(", conducts: 0.45 W/(m K)").matter().conducts()).isEqualTo(new Conductivity(450));
-    assertThat(soup(", conducts: 0.45").matter().conducts()).isEqualTo(new Conductivity(450));
     assertThat(soup(", conducts: 0.45 W/mK").matter().conducts()).isEqualTo(new Conductivity(450));
+  }
+
+  @Test
+  void a_number_without_its_unit_is_a_mistake_that_tells_how_to_write_it() {
+    assertThat(desk(", conducts: 0.45").mistakes("it.yaml"))
+        .contains("\"0.45\" is not a conductivity", "^^^^", "Did you mean \"0.45 W/(m K)\"?");
   }
 
   @Test
