@@ -3,6 +3,7 @@ package ovenloom.cli.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
@@ -29,6 +30,13 @@ record Book(Plan plan, Work work) {
         .filter(step -> step.dish().name().equals(run.dish()) && step.step().name().equals(run.step()))
         .filter(step -> run.batches().holds(step.batches()))
         .toList();
+  }
+
+  boolean isInIce(Placement run) {
+    return run.shelves()
+        .stream()
+        .map(place -> event().kitchen().store(place.store()))
+        .anyMatch(store -> store != null && store.kind() == Store.Kind.ICE_BATH);
   }
 
   Placement run(BatchStep step) {

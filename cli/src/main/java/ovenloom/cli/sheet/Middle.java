@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act.Turn;
-import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Need;
@@ -60,14 +59,7 @@ record Middle(Book book, Placement run) {
     if (bake != null && ROAST.matcher(step.step().name()).find()) {
       return isMeat(step.dish(), bake) ? "Turn or baste" : "Turn";
     }
-    return step.step().burner() != null || isInIce() ? "Stir" : null;
-  }
-
-  private boolean isInIce() {
-    return run.shelves()
-        .stream()
-        .map(place -> book.event().kitchen().store(place.store()))
-        .anyMatch(store -> store != null && store.kind() == Store.Kind.ICE_BATH);
+    return step.step().burner() != null || book.isInIce(run) ? "Stir" : null;
   }
 
   private static boolean isMeat(Dish dish, Need.Bake bake) {

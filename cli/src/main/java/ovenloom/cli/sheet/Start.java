@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Need;
 import ovenloom.model.menu.StartState;
 import ovenloom.model.plan.HandsOn;
 
@@ -100,13 +101,18 @@ final class Start {
   private String cover() {
     Boolean own = step.step().covered();
     if (own != null) {
-      return own ? " Cover it." : " Leave it open.";
+      return !own ? " Leave it open." : isStirredInIce() ? " Cover it when it comes out." : " Cover it.";
     }
     if (!Boolean.TRUE.equals(step.dish().matter().covered())) {
       return "";
     }
     return step.step().cooks() ? " Cover it when it comes off the heat."
         : book.feeding(step).isEmpty() ? " Keep it covered." : "";
+  }
+
+  private boolean isStirredInIce() {
+    return book.isInIce(armful.run())
+        && step.step().hands().stream().anyMatch(hands -> hands.moment() instanceof Need.Moment.At);
   }
 
   /** What is plated or carved at the table time goes there as soon as it is. */

@@ -429,4 +429,33 @@ class WhereFoodGoesTest {
         .anyMatch(line -> line.startsWith("19:00 | SUPPER"))
         .noneMatch(line -> line.contains("SOUP"));
   }
+
+  @Test
+  void what_is_stirred_in_ice_is_covered_when_it_comes_out() {
+    assertThat(inIce(", hands: [{at: 10 min, for: 1 min}]"))
+        .anyMatch(line -> line.contains("Into the ice bath") && line.endsWith(" Cover it when it comes out."))
+        .noneMatch(line -> line.contains("Cover it."));
+    assertThat(inIce(""))
+        .anyMatch(line -> line.contains("Into the ice bath") && line.endsWith(" Cover it."));
+  }
+
+  private static List<String> inIce(String stirred) {
+    var plan = HandPlan
+        .forProblem(
+            KITCHEN.replace("cold: [",
+                "cold: [{name: ice bath, holds: 1 C, air: ice water, shelves: {size: 50 x 40 x 25 cm}}, ")
+                + HOST + """
+                    dishes:
+                      - dish: Soup
+                        arrives: cold
+                        steps:
+                          - {do: boil, takes: 30 min, burner: small, in: pot}
+                          - {do: chill, takes: 30 min, cold: ice bath, covered: yes%s, keeps: {fridge: 1 day}}
+                    """.formatted(stirred))
+        .run("Soup/boil", at("15:00"))
+        .run("Soup/chill", at("15:30"))
+        .waits("Soup/chill", shelf("top"), at("19:00"))
+        .plan();
+    return lines(plan);
+  }
 }
