@@ -125,7 +125,7 @@ record Desk(
     if (written instanceof Written.Words words) {
       return words;
     }
-    wrongShape(written, "a text", "a single text");
+    wrongShape(written, "this", "a single text");
     return null;
   }
 
@@ -152,11 +152,11 @@ record Desk(
   }
 
   /** Values by keys that are names, not words of ours. */
-  List<Written.Entry> entries(Written written, String of, String like) {
+  List<Written.Entry> entries(Written written, String key, String like) {
     if (written instanceof Written.Keyed keyed) {
       return keyed.entries().stream().filter(this::hasValue).toList();
     }
-    wrongShape(written, of, "names with their values, like \"" + like + "\"");
+    wrongShape(written, "\"" + key + ":\"", "names with their values, like \"" + like + "\"");
     return List.of();
   }
 

@@ -197,7 +197,8 @@ final class EventReader {
   private Event.@Nullable Apart apart(Written written) {
     List<String> tags = desk.each(written, desk::name);
     if (tags.size() != 2) {
-      desk.contradiction(written.place(), "a pair of " + tags.size(), "two tags, like \"[fish, pastry]\"");
+      desk.contradiction(written.place(), "a list of " + tags.size() + " is no pair",
+          "two tags, like \"[fish, pastry]\"");
       return null;
     }
     return new Event.Apart(tags.getFirst().toLowerCase(Locale.ROOT),

@@ -9,7 +9,8 @@ import ovenloom.model.menu.Need;
 /** Reads when within a step hands are needed, how many, and what they must know. */
 final class HandsReader {
 
-  static final Keys HANDS = Keys.of("hands", "throughout", "first", "last", "at", "every", "for", "sharp",
+  static final Keys HANDS = Keys.of("a moment of hands", "throughout", "first", "last", "at", "every", "for",
+      "sharp",
       "cooks",
       "skill");
   private static final int MOST_MOMENTS = 200;

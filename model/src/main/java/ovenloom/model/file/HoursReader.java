@@ -43,7 +43,7 @@ final class HoursReader {
 
   private List<Availability.Taken> taken(Written written) {
     List<Availability.Taken> all = new ArrayList<>();
-    for (Written.Entry entry : desk.entries(written, "what is taken", "on the day: 9:00-13:00")) {
+    for (Written.Entry entry : desk.entries(written, "taken", "on the day: 9:00-13:00")) {
       LocalDate day = desk.read(entry.key(), days::day);
       for (Written each : desk.items(entry.value())) {
         taken(day == null ? days.calendar().day() : day, each, all);

@@ -15,7 +15,8 @@ import ovenloom.model.menu.Matter;
 /** Reads what a dish is as heat meets it. */
 final class MatterReader {
 
-  static final Keys MADE_OF = Keys.of("made of", "water", "protein", "fat", "carbohydrate", "fibre", "ash");
+  static final Keys MADE_OF = Keys.of("what a dish is made of", "water", "protein", "fat", "carbohydrate",
+      "fibre", "ash");
 
   private final Desk desk;
 

@@ -183,7 +183,7 @@ final class RulesReader {
     }
     List<String> words = desk.each(written, this::text);
     if (words.size() != 3) {
-      desk.contradiction(written.place(), "a source of " + words.size(),
+      desk.contradiction(written.place(), "a list of " + words.size() + " is no source",
           "document, edition and section, like \"[FDA Food Code, '2017', 3-501.14(A)]\"");
       return null;
     }

@@ -21,7 +21,7 @@ final class RunReader {
   private static final Keys BAKING = Keys.of("a baking", "oven", "mode", "stages", "racks", "state");
   private static final Keys STAGE = Keys.of("a stage", "mark", "when");
   private static final Keys SHELF = Keys.of("a shelf's place", "store", "shelf");
-  private static final Keys HANDS = Keys.of("hands", "act", "when", "cooks");
+  private static final Keys HANDS = Keys.of("hands-on work", "act", "when", "cooks");
   private static final Keys STAY = Keys.of("a stay", "dish", "step", "batches", "parts", "hands");
   private static final Keys PART = Keys.of("a part of a stay", "on", "when", "store", "shelves", "oven",
       "mark", "burners");

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class HintsTest {
@@ -62,6 +63,20 @@ class HintsTest {
         Arguments.of("kitchen: {ovens: [{name: o, racks: []}]}\n", "1:36", "at least one"),
         Arguments.of("", "1:1", "there is nothing in this file"),
         Arguments.of("zone: Europe/Pari\n", "1:7", "Did you mean \"Europe/Paris\"?"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
+      "made of: {sugar: 5 %}|\"sugar\" is not said of what a dish is made of|Known here: \"water\", \"protein\", \"fat\", \"carbohydrate\", \"fibre\", \"ash\".",
+      "made of: sugar|what a dish is made of cannot be a single text|Expected keys like \"water:\".",
+      "ingredients: flour|\"ingredients:\" cannot be a single text|like \"flour: 250 g\"",
+      "thick: [1 cm, 2 cm]|this cannot be a list|Expected a single text.",
+      "steps: [{do: x, takes: 5 min, hands: {at: 2 min}}]|a moment of hands needs \"for:\"|Add \"for:\".",
+      "steps: [{do: x, takes: 5 min, keeps: fridge}]|\"keeps:\" cannot be a single text|like \"fridge: 2 days\""})
+  void what_is_wrong_is_told_in_a_sentence(String key, String told, String next) {
+    String said = new Desktop(folder).mistakesIn("dishes: [{dish: Cake, " + key + "}]\n");
+
+    assertThat(said).contains(": " + told + "\n").contains(next);
   }
 
   @Test

@@ -45,7 +45,7 @@ class OwnRulesTest {
       "hot: [{at: 60, source: [a, b, c]}]|my-rules.yaml:1:12",
       "hot: [{at: 60 C}]|needs \"source:\"",
       "hott: [{at: 60 C, source: [a, b, c]}]|\"hott\" is not said of safety rules",
-      "hot: [{at: 60 C, source: [a, b]}]|a source of 2",
+      "hot: [{at: 60 C, source: [a, b]}]|a list of 2 is no source",
       "roast oven: [{mode: stil, at: 350 F, source: [a, b, c]}]|Did you mean \"still\"",
       "roast oven: [{mode: fan, under: 0 lb, at: 325 F, source: [a, b, c]}]|more than nothing",
       "roast oven: [{mode: fan, at: 325 F}]|needs \"source:\"",
