@@ -50,6 +50,40 @@ class CheckTest {
         .contains(expected.lines().filter(line -> line.startsWith("  Expected")).toList());
   }
 
+  private Path pork(int core, int overcook) throws IOException {
+    return Files.writeString(folder.resolve("pork.yaml"),
+        """
+            ovenloom: 1
+            event: Pork
+            rules: us-home
+            guests: 6
+            courses: [{name: supper, at: 2026-11-06 19:00}]
+            cooks: [{name: Cook, hours: {on the day: 12:00-20:00}}]
+            dishes:
+              - dish: Pork loin
+                tags: [raw meat, whole roast]
+                steps:
+                  - {do: roast, takes: 75-90 min, bake: {at: 180 C}, in: roasting tin, stands: 12 cm, core: %d C, overcook: %d %%}
+                  - {do: rest, takes: 10 min, in: carving board}
+                  - {do: carve, takes: 8 min, hands: throughout, in: platter}
+            """
+            .formatted(core, overcook));
+  }
+
+  /** USDA-FSIS Safe Minimum Internal Temperature Chart, 2015: roasts to 145 F, which is 62.8 C. */
+  @Test
+  void a_roast_whose_core_is_too_low_is_refused_or_where_only_overcooking_would_do_it_is_noted()
+      throws IOException {
+    String told = "at least 63 C for 180 s or as long at less as the table says (USDA-FSIS";
+
+    assertThat(ovenloom("check", pork(55, 0)).code()).isEqualTo(1);
+    assertThat(ovenloom("check", pork(55, 0)).err()).contains("C at most, " + told, "a higher \"core:\"");
+    assertThat(ovenloom("check", pork(55, 20)).code()).isZero();
+    assertThat(ovenloom("check", pork(55, 20)).out())
+        .contains("C at most if it bakes no longer than it needs, " + told);
+    assertThat(ovenloom("check", pork(63, 20)).out()).doesNotContain("Cooked to");
+  }
+
   @Test
   void what_is_well_written_and_cannot_be_done_is_an_honest_no() throws IOException {
     var typed = ovenloom("check", Kitchens.tooLateToBegin(folder));

@@ -1,11 +1,12 @@
 package ovenloom.model.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import ovenloom.model.watch.Beforehand;
 import ovenloom.model.watch.Unavoidable;
 
-/** No food is sure to break a limit of its safety profile, whatever the plan. */
+/** No food is sure to break a limit of its safety profile, whatever the plan; or unless it is baked for longer than it needs. */
 final class SafeAtAll implements Check {
 
   /** Of a dish rather than of one of its steps. */
@@ -18,11 +19,21 @@ final class SafeAtAll implements Check {
 
   @Override
   public List<Finding> findings(Scene scene) {
-    return Beforehand.of(scene.work())
+    List<Finding> found = new ArrayList<>(
+        Beforehand.of(scene.work())
+            .stream()
+            .map(each -> Finding.fatal(subject(each), trouble(each)))
+            .toList());
+    Beforehand.unlessOverdone(scene.work())
         .stream()
-        .map(each -> Finding.fatal(subject(each),
-            new Trouble.NeverSafe(each.what(), each.source(), each.help())))
-        .toList();
+        .filter(each -> found.stream().noneMatch(fatal -> fatal.subject().equals(subject(each))))
+        .map(each -> Finding.note(subject(each), trouble(each)))
+        .forEach(found::add);
+    return found;
+  }
+
+  private static Trouble trouble(Unavoidable danger) {
+    return new Trouble.NeverSafe(danger.what(), danger.source(), danger.help());
   }
 
   private static Subject subject(Unavoidable danger) {

@@ -10,8 +10,12 @@ import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
 
-/** How hot the inside of a bake can get, at any mark of any oven that will do, for as long as it may be in. */
-record HottestBake(Cards cards) {
+/**
+ * How hot the inside of a bake can get, at any mark of any oven that will do, for as long as it may be in.
+ *
+ * @param overdone whether that is longer than it needs
+ */
+record HottestBake(Cards cards, boolean overdone) {
 
   /** A choice of more marks than that is not gone through. */
   private static final int MANY = 64;
@@ -22,6 +26,9 @@ record HottestBake(Cards cards) {
   /** The most a plan would take before it is never done, times the card's minutes. */
   private static final int TIMES_LONGER = 4;
 
+  /** After so long the middle of no roast gets warmer any more. */
+  private static final int MINUTES_OF_REST = 720;
+
   /** Of a bound on food that is not as warm all through, K. */
   private static final double MARGIN = 1;
 
@@ -29,7 +36,7 @@ record HottestBake(Cards cards) {
   private record Choice(Oven oven, String mode, List<Setting> marks) {}
 
   /**
-   * The mean at its end or the middle, which the middle never passes afterwards by itself; infinite where that is not gone into.
+   * What the coldest of it gets to, in the oven or by itself afterwards; infinite where that is not gone into.
    *
    * @param hottest any of it as it goes in, C
    * @param coldest any of it as it goes in
@@ -43,11 +50,15 @@ record HottestBake(Cards cards) {
     double most = hottest;
     for (Choice choice : choices) {
       int needed = minutes.needed(step, choice.oven(), choice.mode(), choice.marks(), coldest);
-      int longest = BakeMinutes.longest(bake, step,
-          needed == BakeMinutes.NEVER ? TIMES_LONGER * step.minutes() : needed);
-      most = Math.max(most, baked(step, bake, choice, hottest, longest));
+      most = Math.max(most, baked(step, bake, choice, hottest, longest(step, bake, needed)));
     }
     return most;
+  }
+
+  private int longest(BatchStep step, Need.Bake bake, int needed) {
+    int surely = needed == BakeMinutes.NEVER ? TIMES_LONGER * step.minutes() : needed;
+    return overdone ? BakeMinutes.longest(bake, step, surely)
+        : Math.max(surely, step.mostMinutes() > step.minutes() ? step.mostMinutes() : 0);
   }
 
   private double baked(BatchStep step, Need.Bake bake, Choice choice, double start, int minutes) {
@@ -55,7 +66,21 @@ record HottestBake(Cards cards) {
     for (int minute = 0; minute < minutes; minute++) {
       food = Spell.inAnOven(food, hottest(step, bake, choice, minute));
     }
-    return Math.max(food.mean(), food.middle()) + MARGIN;
+    Surroundings rest = new Rest(cards).after(step);
+    boolean isAsThick = cards.fit(step, bake).body().equals(cards.substance().body(step));
+    return (rest == null || !isAsThick ? Math.max(food.mean(), food.middle()) : rested(food, rest)) + MARGIN;
+  }
+
+  /** The coldest of it, middle or surface, as the warmth of the one gets to the other. */
+  private static double rested(TemperatureProfile food, Surroundings rest) {
+    Spell standing = new Spell.InStillAir(MINUTES_OF_REST, rest);
+    TemperatureProfile now = food;
+    double most = now.middle();
+    for (int minute = 0; minute < standing.minutes(); minute++) {
+      now = Spell.next(standing, minute, now);
+      most = Math.max(most, Math.min(now.middle(), now.surface()));
+    }
+    return most;
   }
 
   /** Of the stages that may be on in a minute. */

@@ -42,10 +42,19 @@ public final class Reach {
 
   /** By these cards. */
   public Reach(Cards cards) {
+    this(cards, true);
+  }
+
+  /**
+   * By these cards.
+   *
+   * @param overdone whether a bake may be longer than its food needs
+   */
+  public Reach(Cards cards, boolean overdone) {
     this.cards = cards;
     work = cards.work();
     kitchen = work.event().kitchen();
-    bakes = new HottestBake(cards);
+    bakes = new HottestBake(cards, overdone);
   }
 
   /** Whether a step makes its food hot: on an oven or a burner, or in a machine. */
@@ -72,7 +81,7 @@ public final class Reach {
     return most;
   }
 
-  /** The most that the coldest part of a step's food can get to, in the step or in the wait after it, C. */
+  /** The most that the coldest part of a step's food can get to, in the step or after it, C; and its mean, where it is ever stirred. */
   public double inside(BatchStep step) {
     Double known = inside.get(step.index());
     if (known != null) {
@@ -84,9 +93,9 @@ public final class Reach {
     return most;
   }
 
-  /** The most that the coldest part of a step's food can be as it begins: as much of each of what goes in. */
+  /** The most that the coldest part of a step's food, or its mean, can be as it begins: as much of each of what goes in. */
   private double begins(BatchStep step) {
-    return feeders(step).mapToDouble(before -> before.step().bake() == null ? leaves(before) : inside(before))
+    return feeders(step).mapToDouble(before -> Math.min(inside(before), leaves(before)))
         .max()
         .orElse(cards.fresh(step));
   }

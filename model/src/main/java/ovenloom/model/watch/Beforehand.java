@@ -33,13 +33,27 @@ public final class Beforehand {
     Ways ways = new Ways(work, reach);
     Gaps gaps = new Gaps(work, reach);
     List<Foregone> rules = List.of(
-        new NeverCooked(profile, ways, reach),
+        new NeverCooked(profile, ways, reach, NeverCooked.AT_MOST),
         new NeverRoasted(new RoastOvens(profile, cards), event.kitchen()),
         new NeverCold(profile, ways, reach, gaps),
         new NeverCooled(profile, ways, reach),
         new NeverHot(profile, ways, reach, gaps),
         new OutTooLong(profile, ways, reach, gaps, event),
         new TooManyDays(profile, ways, work));
+    return found(rules, work);
+  }
+
+  /** What only a bake that is longer than it needs could avoid, in the same way. */
+  public static List<Unavoidable> unlessOverdone(Work work) {
+    if (work.steps().size() > MOST_STEPS) {
+      return List.of();
+    }
+    Reach reach = new Reach(new Cards(work), false);
+    return found(List.of(new NeverCooked(Profile.of(work.event().rules()), new Ways(work, reach), reach,
+        NeverCooked.NO_LONGER)), work);
+  }
+
+  private static List<Unavoidable> found(List<Foregone> rules, Work work) {
     List<Unavoidable> all = new ArrayList<>();
     for (Foregone rule : rules) {
       for (BatchStep step : work.steps()) {

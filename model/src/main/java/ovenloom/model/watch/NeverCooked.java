@@ -7,8 +7,15 @@ import ovenloom.model.menu.BatchStep;
 import ovenloom.model.safety.HoldTime;
 import ovenloom.model.safety.Profile;
 
-/** Raw food, or what was cooked and chilled, gets nowhere hot enough, neither in its step nor in any that comes after. */
-record NeverCooked(Profile profile, Ways ways, Reach reach) implements Foregone {
+/**
+ * Raw food, or what was cooked and chilled, gets nowhere hot enough, neither in its step nor in any that comes after.
+ *
+ * @param at what is said of the most it gets to
+ */
+record NeverCooked(Profile profile, Ways ways, Reach reach, String at) implements Foregone {
+
+  static final String AT_MOST = " at most";
+  static final String NO_LONGER = " at most if it bakes no longer than it needs";
 
   /** Food that is as near to a temperature counts as that warm, K. */
   private static final double THE_SAME = 0.05;
@@ -49,7 +56,7 @@ record NeverCooked(Profile profile, Ways ways, Reach reach) implements Foregone 
         : ways.from(step).mapToDouble(reach::inside).max().orElseThrow();
     if (most + THE_SAME < least) {
       all.add(new Unavoidable(step, List.of("core"), least - most,
-          what + " " + Math.round(most) + " C at most, at least " + CookedThrough.least(hold) + ".",
+          what + " " + Math.round(most) + " C" + at + ", at least " + CookedThrough.least(hold) + ".",
           hold.source(), CookedThrough.HELP));
     }
   }

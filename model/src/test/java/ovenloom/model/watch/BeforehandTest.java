@@ -97,6 +97,40 @@ class BeforehandTest {
         .rules("us-service"))).hasSize(reasons);
   }
 
+  private static Events roast(int core, int overcook, Steps rest) {
+    Need.Bake bake = new Need.Bake(List.of(aStage(180, null)), null, null, 1, 1, 0,
+        Temperature.celsius(core), overcook);
+    return aSupperOf(aDish("pork").tags("raw meat", "whole roast")
+        .kind(Kind.DENSE_ROAST, Length.mm(120))
+        .step(aStep("roast").takes(90).needs(bake).in("dish"))
+        .step(rest)
+        .step(aStep("carve").takes(8))).rules("us-home");
+  }
+
+  private static Steps rest() {
+    return aStep("rest").takes(10);
+  }
+
+  /** USDA-FSIS Safe Minimum Internal Temperature Chart, 2015: roasts to 145 F, which is 62.8 C, and three minutes of rest. */
+  @ParameterizedTest
+  @CsvSource({"63, 0, 0, 0", "55, 20, 0, 1", "55, 0, 1, 1", "45, 20, 1, 1"})
+  void a_roast_that_rests_on_the_counter_gets_only_as_hot_as_its_outside_makes_it(int core, int overcook,
+      int reasons, int unlessOverdone) {
+    Work supper = Work.of(roast(core, overcook, rest()).event());
+
+    assertThat(Beforehand.of(supper)).hasSize(reasons)
+        .allSatisfy(each -> assertThat(each.keys()).containsExactly("core"));
+    assertThat(Beforehand.unlessOverdone(supper)).hasSize(unlessOverdone)
+        .allSatisfy(
+            each -> assertThat(each.what()).contains(" at most if it bakes no longer than it needs, "));
+  }
+
+  @Test
+  void a_roast_that_may_rest_in_a_hot_place_is_left_to_the_plan() {
+    assertThat(foregone(roast(55, 0, rest().keepsIn("hot box", HOUR))
+        .in(Kitchens.aHomeKitchen().with(place("hot box", Store.Kind.HOT, 60))))).isEmpty();
+  }
+
   /** A fifth too long, a bake is hotter than its card has it; a card of 45 C is still no chicken. */
   @ParameterizedTest
   @CsvSource({"70, 0", "45, 1"})
