@@ -15,15 +15,43 @@ import ovenloom.model.menu.Matter;
  * What a cook can change in a problem file, and has not tried there, so that the food of a step cools faster.
  *
  * @param card the step, and the ways that were too slow
+ * @param tried the places that were
+ * @param says its {@code chill by}, or that a card without one has a place for it
  */
-public record Advice(Event event, ChillCard card) {
+public record Advice(Event event, ChillCard card, Set<Store> tried, Says says) {
+
+  /** How a card says where food cools. */
+  public enum Says {
+    CHILL_BY,
+    COLD
+  }
+
+  public Advice {
+    tried = Set.copyOf(tried);
+  }
+
+  /** On a card that says {@code chill by}. */
+  public static Advice onWays(Event event, ChillCard card) {
+    Set<Store> tried = card.ways()
+        .stream()
+        .flatMap(way -> way.stores(event.kitchen()).stream())
+        .collect(Collectors.toSet());
+    return new Advice(event, card, tried, Says.CHILL_BY);
+  }
+
+  /** On a card that says {@code takes} and {@code cold}. */
+  public static Advice onPlaces(Event event, String dish, String step, List<Store> tried) {
+    List<WayToChill> ways = tried.stream().map(store -> new WayToChill(store.name(), null)).toList();
+    return new Advice(event, new ChillCard(dish, step, ways), Set.copyOf(tried), Says.COLD);
+  }
 
   /** In a sentence. */
   public String text() {
     List<String> all = new ArrayList<>();
     Set<String> others = others();
     if (!others.isEmpty()) {
-      all.add("\"chill by:\" with " + or(others) + " too");
+      all.add("\"chill by:\" with " + or(others)
+          + (says == Says.CHILL_BY ? " too" : ", in place of \"takes:\" and \"cold:\""));
     }
     all.add(thinner());
     if (matter().kind() == null) {
@@ -37,7 +65,6 @@ public record Advice(Event event, ChillCard card) {
 
   /** Cold places of the kitchen, pans and ice. */
   private Set<String> others() {
-    Set<Store> tried = tried().collect(Collectors.toSet());
     Set<String> others = new LinkedHashSet<>();
     event.kitchen()
         .stores()
@@ -59,10 +86,6 @@ public record Advice(Event event, ChillCard card) {
         : isThere && Rewritten.of(event, card, way) != null;
   }
 
-  private Stream<Store> tried() {
-    return card.ways().stream().flatMap(way -> way.stores(event.kitchen()).stream());
-  }
-
   private Matter matter() {
     return event.dish(card.dish()).matter();
   }
@@ -74,7 +97,7 @@ public record Advice(Event event, ChillCard card) {
   }
 
   private boolean isInColdAir() {
-    return tried().anyMatch(place -> place.kind() != Store.Kind.ICE_BATH);
+    return tried.stream().anyMatch(place -> place.kind() != Store.Kind.ICE_BATH);
   }
 
   private List<String> inColdAir() {

@@ -102,7 +102,7 @@ final class ChillReader {
       if (way == null) {
         desk.mistakes()
             .add(place, new Fault.Impossible(
-                new Trouble.NoWayToChill(chosen.refused(), new Advice(now, card).text())));
+                new Trouble.NoWayToChill(chosen.refused(), Advice.onWays(now, card).text())));
       } else {
         int minutes = now.dish(card.dish()).step(card.step()).takes().minutes(1);
         desk.notes()

@@ -52,7 +52,8 @@ public final class Coolness {
     return all;
   }
 
-  private double most(Dish dish) {
+  /** How warm a dish that is to be cool or cold may be, C. */
+  public double most(Dish dish) {
     return dish.arrives() == Arrives.COOL ? cool : Served.COLD;
   }
 

@@ -26,8 +26,8 @@ record HottestBake(Cards cards, boolean overdone) {
   /** The most a plan would take before it is never done, times the card's minutes. */
   private static final int TIMES_LONGER = 4;
 
-  /** After so long the middle of no roast gets warmer any more. */
-  private static final int MINUTES_OF_REST = 720;
+  /** No plan lets a roast stand for longer than that, minutes. */
+  private static final int MOST_MINUTES_OF_REST = 2 * 24 * 60;
 
   /** Of a bound on food that is not as warm all through, K. */
   private static final double MARGIN = 1;
@@ -73,10 +73,10 @@ record HottestBake(Cards cards, boolean overdone) {
 
   /** The coldest of it, middle or surface, as the warmth of the one gets to the other. */
   private static double rested(TemperatureProfile food, Surroundings rest) {
-    Spell standing = new Spell.InStillAir(MINUTES_OF_REST, rest);
+    Spell standing = new Spell.InStillAir(MOST_MINUTES_OF_REST, rest);
     TemperatureProfile now = food;
     double most = now.middle();
-    for (int minute = 0; minute < standing.minutes(); minute++) {
+    for (int minute = 0; now.surface() > most && minute < standing.minutes(); minute++) {
       now = Spell.next(standing, minute, now);
       most = Math.max(most, Math.min(now.middle(), now.surface()));
     }

@@ -104,6 +104,11 @@ public final class MeanWarmth {
     return frozen[step];
   }
 
+  /** How warm what is fresh goes into a step, C. */
+  public double fresh(int step) {
+    return fresh[step];
+  }
+
   /** The steps whose food goes straight into a step, by their indexes. */
   public int[] feeders(int step) {
     return feeders[step].clone();

@@ -1,6 +1,7 @@
 package ovenloom.model.life;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.heat.Surroundings;
@@ -36,12 +37,13 @@ record Rest(Cards cards) {
   /** The steps its food gets into. */
   private List<BatchStep> onward(BatchStep step) {
     Work work = cards.work();
+    BitSet reached = new BitSet();
+    reached.set(step.index());
     List<BatchStep> all = new ArrayList<>();
-    for (BatchLink link : work.outOf(step.index())) {
-      if (carriesFood(link)) {
-        BatchStep next = work.steps().get(link.to());
+    for (BatchStep next : work.steps()) {
+      if (work.into(next.index()).stream().anyMatch(link -> carriesFood(link) && reached.get(link.from()))) {
+        reached.set(next.index());
         all.add(next);
-        all.addAll(onward(next));
       }
     }
     return all;

@@ -20,7 +20,7 @@ sealed interface Spell {
   record WarmedTo(int minutes, double celsius) implements Spell {}
 
   /**
-   * On a burner turned low, and stirred: what is colder comes in even steps to what the burner keeps, C; what is hotter cools as in the
+   * On a burner turned low, and stirred: what is colder comes in even steps to what the burner keeps, C; what is hotter cools in the
    * kitchen's air until then.
    */
   record KeptOnLow(int minutes, double celsius, Surroundings kitchen) implements Spell {}
@@ -67,8 +67,7 @@ sealed interface Spell {
   }
 
   private static TemperatureProfile cooled(TemperatureProfile food, KeptOnLow low) {
-    TemperatureProfile then = inAir(food, low.kitchen());
-    return then.mean() < low.celsius() ? food.evenedOut(low.celsius()) : then;
+    return food.evenedOut(Math.max(low.celsius(), inAir(food, low.kitchen()).mean()));
   }
 
   /** A minute of as many as are left until it is so warm. */

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.chill.Advice;
-import ovenloom.model.chill.ChillCard;
-import ovenloom.model.chill.WayToChill;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Reach;
@@ -70,11 +68,7 @@ record NeverCooled(Profile profile, Ways ways, Reach reach) implements Foregone 
     if (key(step).equals("hot")) {
       return Cooling.HELP;
     }
-    List<WayToChill> tried = reach.shelves(step)
-        .stream()
-        .map(store -> new WayToChill(store.name(), null))
-        .toList();
-    return new Advice(ways.event(), new ChillCard(step.dish().name(), step.step().name(), tried)).text();
+    return Advice.onPlaces(ways.event(), step.dish().name(), step.step().name(), reach.shelves(step)).text();
   }
 
   /** Minutes of a step after which no part of its food is warmer than that, however hot it came in. */

@@ -102,7 +102,7 @@ class ChillByTest {
   @CsvSource(delimiter = '|', value = {
       "chill by: fridge               | You could change: \"chill by:\" with \"freezer\" or \"ice bath\" too; ",
       "chill by: [freezer, fridge] | You could change: \"chill by:\" with \"ice bath\" too; ",
-      "'takes: 20 h, cold: fridge'    | You could change: \"chill by:\" with \"freezer\" or \"ice bath\" too; "})
+      "'takes: 20 h, cold: fridge'    | You could change: \"chill by:\" with \"freezer\" or \"ice bath\", in place of \"takes:\" and \"cold:\"; "})
   void what_the_card_has_not_tried_is_told(String chill, String told) {
     String mistakes = desk(DEEP_TUB, BEANS.formatted(chill)).mistakes("it.yaml");
 

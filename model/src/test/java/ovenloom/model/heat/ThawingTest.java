@@ -172,4 +172,18 @@ class ThawingTest {
     }
     return minutes;
   }
+
+  /** Nothing freezes in half an hour in either, and of one of them that is known beforehand. */
+  @ParameterizedTest
+  @EnumSource(Shape.class)
+  void food_cools_alike_where_it_may_freeze_and_where_it_may_not(Shape shape) {
+    TemperatureProfile hot = TemperatureProfile.uniform(
+        new Body(shape, 0.03, Kind.DENSE_ROAST.body(Length.mm(50)).material()), 60);
+
+    TemperatureProfile thawed = hot.after(30, in(Ice.MELTS, 20));
+    TemperatureProfile maybe = hot.after(30, in(Ice.MELTS - 0.0001, 20));
+
+    assertThat(maybe.middle()).isCloseTo(thawed.middle(), within(1e-3));
+    assertThat(maybe.surface()).isCloseTo(thawed.surface(), within(1e-3));
+  }
 }

@@ -105,13 +105,13 @@ public final class Draft {
     tooLong[run] = Math.max(tooLong[run], by);
   }
 
-  /** Notes that a run's food waits so long that what is made of it is left out too long in all, and by how much. */
-  void isWhyItWaits(int run, int by) {
+  /** Notes that it is for a run's wait most that food is left out too long in all, and by how much; the whole is noted where it is. */
+  void leavesOutTooLong(int run, int by) {
     shortOf[run] += by;
     tooLong[run] = Math.max(tooLong[run], by);
   }
 
-  /** Minutes that the food of a run waits too long; 0 where it keeps. */
+  /** Minutes that the food of a run waits too long, or is left out too long with all that it is made of; else 0. */
   public int tooLong(int run) {
     return tooLong[run];
   }
@@ -121,7 +121,7 @@ public final class Draft {
     return interruptions;
   }
 
-  /** What of it is a run's. */
+  /** What a run has to do with it; of some more than one run has. */
   public long shortfall(int run) {
     return shortOf[run];
   }

@@ -85,6 +85,7 @@ final class Forecast {
         if (work.goesToTheTable(step)) {
           walk(times, step, Integer.MAX_VALUE);
           atTheTable(times, step);
+          blameIfLonger(step, left - out[step], step);
         }
         note(draft, step);
       }
@@ -96,7 +97,7 @@ final class Forecast {
       draft.isOff(runOf[step], (long) Math.ceil(Math.min(BAD_ENOUGH, Math.max(over, leftOver))));
     }
     if (leftOver > 0) {
-      draft.isWhyItWaits(runOf[waitsMost[step]], (int) Math.ceil(Math.min(BAD_ENOUGH, leftOver)));
+      draft.leavesOutTooLong(runOf[waitsMost[step]], (int) Math.ceil(Math.min(BAD_ENOUGH, leftOver)));
     }
   }
 
@@ -122,9 +123,11 @@ final class Forecast {
 
   /** Whose food waits longest, of those on the way. */
   private void blame(int step, int feeder) {
-    double its = left - out[feeder];
-    int who = its >= mostWaited[feeder] ? feeder : waitsMost[feeder];
-    double waited = Math.max(its, mostWaited[feeder]);
+    blameIfLonger(step, left - out[feeder], feeder);
+    blameIfLonger(step, mostWaited[feeder], waitsMost[feeder]);
+  }
+
+  private void blameIfLonger(int step, double waited, int who) {
     if (waited > mostWaited[step]) {
       waitsMost[step] = who;
       mostWaited[step] = waited;

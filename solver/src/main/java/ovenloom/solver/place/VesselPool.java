@@ -97,7 +97,7 @@ public final class VesselPool {
   private int crowded(int start, int minutes, int mine, int wanted) {
     int low = mine < 0 ? start : Math.min(start, from[mine]);
     int high = mine < 0 ? start + minutes : Math.max(start + minutes, to[mine]);
-    if (inUseAtSome(low, high, mine) + wanted <= count) {
+    if (inUseAtMost(low, high, mine) + wanted <= count) {
       return NEVER;
     }
     for (int i = 0; i < fills; i++) {
@@ -109,8 +109,8 @@ public final class VesselPool {
     return NEVER;
   }
 
-  /** Of a stretch, whenever it is: at no minute more. */
-  private int inUseAtSome(int low, int high, int except) {
+  /** No more are in use at any minute of a stretch. */
+  private int inUseAtMost(int low, int high, int except) {
     int all = 0;
     for (int i = 0; i < fills; i++) {
       if (from[i] < high && low < to[i] && i != except) {

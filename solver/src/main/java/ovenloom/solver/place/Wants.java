@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.menu.Keeps;
+import ovenloom.model.menu.Link;
 import ovenloom.model.menu.Need;
 
 /** What each run asks of the kitchen, by number: ways to bake, vessels, appliances, burners, stores. */
@@ -128,9 +129,10 @@ final class Wants {
 
   private boolean isCarriedOut(Run run) {
     Need.OnShelf shelf = run.step().shelf();
-    return shelf != null && keepsInNone(run, shelf) && runs.ties()
+    boolean leaves = run.units().stream().anyMatch(unit -> runs.work().leavesAStay(unit.index()));
+    return shelf != null && leaves && keepsInNone(run, shelf) && runs.ties()
         .stream()
-        .filter(tie -> tie.earlier() == run.index())
+        .filter(tie -> tie.earlier() == run.index() && tie.link().kind() == Link.Kind.FOOD)
         .map(tie -> runs.runs().get(tie.later()).step().shelf())
         .noneMatch(next -> next != null && next.stores().stream().anyMatch(shelf.stores()::contains));
   }

@@ -7,8 +7,8 @@ import ovenloom.model.life.Cards;
 import ovenloom.model.plan.Plan;
 
 /**
- * Has the last word on what the decoder takes for a plan. Asked of each that would be the best so far, which is seldom:
- * what the decoder misjudged must not keep true plans from being found.
+ * Has the last word on what the decoder takes for a plan. Asked of what would be the best so far: of each where one was refused, else
+ * of the best of some schedules.
  */
 @FunctionalInterface
 interface Judge {

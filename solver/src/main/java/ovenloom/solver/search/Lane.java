@@ -31,6 +31,7 @@ final class Lane {
   private final Turns turns;
   private final List<Meeting> meetings;
   private final Trial trial;
+  private final Decisions first;
   private int round;
   private int fruitless;
   private @Nullable Score last;
@@ -43,6 +44,7 @@ final class Lane {
     turns = new Turns(runs);
     meetings = turns.meetings();
     trial = new Trial(runs, judge);
+    first = FirstOrder.of(runs);
   }
 
   Trial trial() {
@@ -51,12 +53,20 @@ final class Lane {
 
   /** Searches on from near the best so far, until so many schedules are tried or the time is over; one at least. */
   void search(long tries) {
-    long before = trial.decoded();
-    List<Turn> start = start(tries);
-    long left = tries - (trial.decoded() - before);
+    long end = trial.decoded() + tries;
+    do {
+      searchOn(end);
+    } while (trial.wasTooHopeful() && trial.decoded() < end && !deadline.isOver());
+  }
+
+  /** Until so many schedules are tried in all; or anew from the best, where it went after one that was refused. */
+  private void searchOn(long end) {
+    List<Turn> start = start(end - trial.decoded());
+    long left = end - trial.decoded();
     if (left > 0 && !deadline.isOver()) {
       Solver<Order> next = Searches.of(left, seed + (long) round * ROUND);
       solver = next;
+      trial.onceTooHopeful(next::terminateEarly);
       next.solve(new Order(trial, start, runs.event().clock(), meetings));
     }
     trial.settle();
@@ -66,7 +76,7 @@ final class Lane {
   private List<Turn> start(long tries) {
     Random lot = new Random(seed + (long) round * ROUND);
     Decisions from = trial.hasBest() && !isStuck() ? Shake.of(trial.best().decisions(), lot)
-        : FirstOrder.of(runs);
+        : first.copy();
     if (!trial.hasBest() || trial.best().score().breaks() > 0) {
       from = new Pleas(trial, lot).hear(from, (int) Math.min(PLEAS, tries), deadline::isOver);
     }

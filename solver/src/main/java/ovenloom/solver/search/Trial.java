@@ -36,7 +36,7 @@ final class Trial implements Price {
   /** What each break costs that only the judge finds. */
   private static final long A_BREAK = 30;
 
-  /** So many schedules are tried before the best of them is judged, where the last one that was passed. */
+  /** Of so many schedules only the best is judged, if what was judged last has passed. */
   private static final int UNTIL_JUDGED = 100;
 
   private final Judge judge;
@@ -48,6 +48,8 @@ final class Trial implements Price {
   private @Nullable Best hope;
   private int hoping;
   private boolean isTrusting;
+  private boolean wasTooHopeful;
+  private Runnable whenTooHopeful = () -> {};
 
   /** What was tried, and its score. */
   record Best(Decisions decisions, Score score) {}
@@ -61,6 +63,7 @@ final class Trial implements Price {
 
   @Override
   public long of(Order order) {
+    settleInTime();
     int next = 0;
     for (Turn turn : order.getQueue().getTurns()) {
       decisions.setStep(next++, turn.getStep());
@@ -91,6 +94,7 @@ final class Trial implements Price {
 
   /** Tries what was decided. */
   Bench.Tried of(Decisions others) {
+    settleInTime();
     decisions.set(others);
     return tried();
   }
@@ -107,10 +111,25 @@ final class Trial implements Price {
         tried = judge(tried, -1);
       }
     }
-    if (hope != null && ++hoping == UNTIL_JUDGED) {
+    hoping += hope == null ? 0 : 1;
+    return tried;
+  }
+
+  private void settleInTime() {
+    if (hoping == UNTIL_JUDGED) {
       settle();
     }
-    return tried;
+  }
+
+  /** What to do when what was hoped to be the best is refused: the search goes on from it as if it were as good as it seemed. */
+  void onceTooHopeful(Runnable then) {
+    wasTooHopeful = false;
+    whenTooHopeful = then;
+  }
+
+  /** Whether it was. */
+  boolean wasTooHopeful() {
+    return wasTooHopeful;
   }
 
   /** Has what was hoped to be the best so far judged. */
@@ -120,7 +139,10 @@ final class Trial implements Price {
     hoping = 0;
     if (hoped != null) {
       decisions.set(hoped.decisions());
-      judge(decode(), -1);
+      wasTooHopeful = judge(decode(), -1).score().breaks() > 0;
+      if (wasTooHopeful) {
+        whenTooHopeful.run();
+      }
     }
   }
 

@@ -33,6 +33,25 @@ class ForecastTest {
     assertThat(draft.shortfall()).as("counted once").isEqualTo(draft.shortfall(1)).isPositive();
   }
 
+  /** The rice waits for five minutes, and after an hour of it is dressed for two: 5, 10, 120 and 12 minutes are 27 too many. */
+  @Test
+  void where_the_dish_waits_for_the_table_too_long_its_last_step_is_told() throws IOException {
+    Draft draft = AtSeven
+        .supper(folder, "burners: [small], vessels: {pot: {count: 2, size: 20 x 20 x 15 cm}}", """
+              - dish: Pilaf
+                tags: [tcs]
+                steps:
+                  - {do: boil the rice, takes: 20 min, burner: small, in: pot, keeps: {counter: 4 h}}
+                  - {do: dress, takes: 10 min, hands: throughout, in: pot, keeps: {counter: 4 h}}
+            """)
+        .earlier("Pilaf/boil the rice", 5)
+        .earlier("Pilaf/dress", 120)
+        .draft();
+
+    assertThat(draft.tooLong(0)).isZero();
+    assertThat(draft.tooLong(1)).isEqualTo(27);
+  }
+
   @Test
   void two_hours_are_not_too_long() throws IOException {
     assertThat(draft(98).shortfall()).isZero();

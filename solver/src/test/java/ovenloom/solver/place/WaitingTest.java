@@ -131,8 +131,8 @@ class WaitingTest {
 
   /** From 18:00 to 18:30 nobody is there. */
   @ParameterizedTest(name = "done {0} minutes before the table: {1}")
-  @CsvSource({"30, ", "31, someone there"})
-  void nobody_takes_a_pudding_out_of_the_fridge_before_there_is_somebody(int before, String broken)
+  @CsvSource({"30, 17:30-18:30", "31, 17:00-18:00"})
+  void nobody_takes_a_pudding_out_of_the_fridge_before_there_is_somebody(int before, String when)
       throws IOException {
     Decoded supper = AtSeven.supper(folder, FRIDGE_AND_CABINET.formatted(61),
         "{name: Ann, hours: {on the day: [10:00-18:00, 18:30-20:00]}}", """
@@ -141,7 +141,8 @@ class WaitingTest {
                 steps: [{do: set, takes: 60 min, cold: fridge, in: dish, keeps: {counter: 1 h}}]
             """).earlier("Pudding/set", before);
 
-    assertThat(String.join("", supper.brokenRules())).isEqualTo(broken == null ? "" : broken);
+    assertThat(supper.brokenRules()).isEmpty();
+    assertThat(supper.told().when("Pudding/set")).containsExactly(when);
   }
 
   /** A minute sooner, and the file is refused. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Random;
@@ -120,7 +121,9 @@ class SearchTest {
     assertThat(judged).hasValue(1);
     assertThat(trial.best().decisions().earlier(0)).isEqualTo(170);
 
-    trial.settle();
+    for (int tries = 0; tries < 100; tries++) {
+      trial.of(early(140));
+    }
 
     assertThat(judged).hasValue(2);
     assertThat(trial.best().decisions().earlier(0)).isEqualTo(130);
@@ -129,15 +132,32 @@ class SearchTest {
   @Test
   void once_a_plan_was_refused_the_next_one_is_judged_at_once() {
     Deque<List<Break>> answers = new ArrayDeque<>(List.of(List.of(), List.of(A_BREAK), List.of()));
+    AtomicInteger refused = new AtomicInteger();
     Trial trial = new Trial(Runs.of(salad), plan -> answers.pop());
+    trial.onceTooHopeful(refused::incrementAndGet);
     trial.of(early(170));
     trial.of(early(130));
     trial.settle();
     assertThat(trial.best().decisions().earlier(0)).as("the other was refused").isEqualTo(170);
+    assertThat(refused).hasValue(1);
 
     trial.of(early(150));
 
     assertThat(trial.best().decisions().earlier(0)).isEqualTo(150);
+  }
+
+  @Test
+  void a_lane_ends_with_all_it_hoped_for_judged() {
+    List<Plan> judged = new ArrayList<>();
+    Lane lane = new Lane(Runs.of(salad), 1, plan -> {
+      judged.add(plan);
+      return List.of();
+    }, new Deadline(null));
+
+    lane.search(60);
+
+    assertThat(judged).hasSizeBetween(2, 60);
+    assertThat(judged.getLast().score()).isEqualTo(lane.trial().best().score());
   }
 
   @Test
