@@ -7,6 +7,9 @@ import java.util.Random;
 /** A supper in a kitchen as it may be, written as a person would write it. */
 public final class RandomSupper {
 
+  /** From so many dishes on the fridge is a cold room, and there are twice as many vessels. */
+  private static final int BANQUET = 30;
+
   private final Random random;
   private final boolean grand;
   private final int feast;
@@ -71,7 +74,11 @@ public final class RandomSupper {
     if (limited) {
       line("  circuits: {wall: " + (grand ? "9 kW" : one("3 kW", "6 kW")) + "}");
     }
-    line("  cold:", "    - name: fridge", "      holds: 4 C", "      shelves:");
+    line("  cold:", "    - name: fridge", "      holds: 4 C");
+    if (feast >= BANQUET) {
+      line("      warm load: " + feast + " kg");
+    }
+    line("      shelves:");
     for (int i = 0; i <= 1 + random.nextInt(grand ? 4 : 2) + feast; i++) {
       line("        - {name: shelf " + (i + 1) + ", size: 50 x 38 x 25 cm}");
     }
@@ -97,7 +104,7 @@ public final class RandomSupper {
   }
 
   private int few() {
-    return (grand ? 3 + random.nextInt(8) : 1 + random.nextInt(4)) + feast / 2;
+    return (grand ? 3 + random.nextInt(8) : 1 + random.nextInt(4)) + (feast >= BANQUET ? feast : feast / 2);
   }
 
   private void cooks() {
