@@ -25,6 +25,8 @@ final class Refutation {
     Relaxation relaxation = new Relaxation(extents, kept);
     Shares.add(relaxation, Stint.of(relaxation));
     Ovens.add(relaxation);
+    Vessels.add(relaxation);
+    Worktop.add(relaxation);
     return relaxation;
   }
 

@@ -61,9 +61,46 @@ class ProofTest {
     assertThat(clash(event)).extracting(Claim::what).contains("the oven racks");
   }
 
+  /**
+   * There are two bowls. Each is beaten until 18:25 at the soonest and poured at 18:40 at the soonest, so that both are in theirs from 18:25
+   * to 18:40.
+   */
+  private static final String TWO_BOWLS_FOR_THREE = """
+        - {dish: Foam, arrives: cold, tags: [not tcs], steps: [
+            {do: beat, takes: 30 min, in: {mixing bowl: 2}}, {do: pour, takes: 5 min, in: 9x13 in dish}]}
+        - {dish: Cream, arrives: cold, tags: [not tcs], steps: [
+            {do: beat, takes: 30 min, in: mixing bowl}, {do: pour, takes: 5 min, in: 9x13 in dish}]}
+      """;
+
+  @Test
+  void two_dishes_that_must_be_in_the_same_bowls_at_once_clash_over_them() throws IOException {
+    assertThat(clash(event(TWO_BOWLS_FOR_THREE))).extracting(Claim::what)
+        .contains("mixing bowl (2 of 2)", "mixing bowl (1 of 2)")
+        .doesNotContain("9x13 in dish (1 of 2)");
+  }
+
+  /** One place to put something down, and each rests for half an hour in the last three quarters before supper. */
+  @Test
+  void two_dishes_that_rest_at_once_clash_over_the_only_place_on_the_worktop() throws IOException {
+    Event event = Suppers.read(folder, """
+        ovenloom: 1
+        event: Supper
+        guests: 4
+        courses: [{name: supper, at: 2026-11-20 19:00}]
+        kitchen: {landing: 1, vessels: {board: 2}}
+        cooks: [{name: Cook, hours: {on the day: 12:00-20:00}}]
+        dishes:
+          - {dish: Ham, arrives: cool, tags: [not tcs], steps: [{do: rest, takes: 30 min, in: board}]}
+          - {dish: Tongue, arrives: cool, tags: [not tcs], steps: [{do: rest, takes: 30 min, in: board}]}
+        """);
+
+    assertThat(clash(event)).extracting(Claim::what)
+        .contains("the worktop (1 of 1 places)");
+  }
+
   @Test
   void a_clash_is_one_by_itself_and_none_without_any_one_of_its_claims() throws IOException {
-    for (String dishes : List.of(TWO_SAUCES, TWO_MARKS)) {
+    for (String dishes : List.of(TWO_SAUCES, TWO_MARKS, TWO_BOWLS_FOR_THREE)) {
       Extents extents = Extents.of(event(dishes));
       Refutation refutation = new Refutation(extents, ProofTest::isRefuted);
       List<Claim> clash = refutation.clash();
