@@ -10,7 +10,7 @@ import ovenloom.solver.place.Tie;
 
 /**
  * The order a search begins with: what comes to the table last first, and of each dish what is nearest to the table, so
- * that no dish has all its steps placed before another has any; what is to be cool with a head start.
+ * that no dish has all its steps placed before another has any.
  */
 final class FirstOrder {
 
@@ -37,7 +37,6 @@ final class FirstOrder {
     for (int turn = 0; turn < order.size(); turn++) {
       decisions.setStep(turn, order.get(turn));
     }
-    new HeadStart(runs).tell(decisions);
     return decisions;
   }
 }

@@ -12,7 +12,7 @@ import ovenloom.solver.place.Extents;
 import ovenloom.solver.place.Runs;
 
 /**
- * How long before they must, dishes that are to be cool or cold are done in the order a search begins with, so that they have cooled when
+ * How long before they must, dishes that are to be cool or cold are done where they have a head start, so that they have cooled when
  * they come to the table: as far as they keep, and as there is time for all that goes before. Who finds no room gives it up.
  */
 final class HeadStart {

@@ -32,12 +32,20 @@ final class Lane {
   private final List<Meeting> meetings;
   private final Trial trial;
   private final Decisions first;
+  private final Decisions ahead;
+  private boolean isAhead;
+  private boolean hadAPlan;
   private int round;
   private int fruitless;
   private @Nullable Score last;
   private volatile @Nullable Solver<Order> solver;
 
-  Lane(Runs runs, long seed, Judge judge, Deadline deadline) {
+  /**
+   * That of a seed.
+   *
+   * @param isAhead whether what is to be cool begins with a head start; each time it begins anew, it is the other way
+   */
+  Lane(Runs runs, long seed, Judge judge, Deadline deadline, boolean isAhead) {
     this.runs = runs;
     this.seed = seed;
     this.deadline = deadline;
@@ -45,6 +53,9 @@ final class Lane {
     meetings = turns.meetings();
     trial = new Trial(runs, judge);
     first = FirstOrder.of(runs);
+    ahead = first.copy();
+    new HeadStart(runs).tell(ahead);
+    this.isAhead = isAhead;
   }
 
   Trial trial() {
@@ -56,29 +67,36 @@ final class Lane {
     long end = trial.decoded() + tries;
     do {
       searchOn(end);
-    } while (trial.wasTooHopeful() && trial.decoded() < end && !deadline.isOver());
+    } while (trial.decoded() < end && !deadline.isOver());
   }
 
-  /** Until so many schedules are tried in all; or anew from the best, where it went after one that was refused. */
+  /** Until so many schedules are tried in all, or the search should begin anew from the best so far. */
   private void searchOn(long end) {
-    List<Turn> start = start(end - trial.decoded());
+    List<Turn> start = start(end);
     long left = end - trial.decoded();
     if (left > 0 && !deadline.isOver()) {
       Solver<Order> next = Searches.of(left, seed + (long) round * ROUND);
       solver = next;
-      trial.onceTooHopeful(next::terminateEarly);
+      trial.onTurn(next::terminateEarly);
       next.solve(new Order(trial, start, runs.event().clock(), meetings));
     }
     trial.settle();
     round++;
   }
 
-  private List<Turn> start(long tries) {
+  private List<Turn> start(long end) {
     Random lot = new Random(seed + (long) round * ROUND);
-    Decisions from = trial.hasBest() && !isStuck() ? Shake.of(trial.best().decisions(), lot)
-        : first.copy();
-    if (!trial.hasBest() || trial.best().score().breaks() > 0) {
-      from = new Pleas(trial, lot).hear(from, (int) Math.min(PLEAS, tries), deadline::isOver);
+    boolean isTheFirstPlan = hasAPlan() && !hadAPlan;
+    hadAPlan = hasAPlan();
+    boolean isNew = !trial.hasBest() || (!isTheFirstPlan && isStuck());
+    Decisions best = isNew ? anew() : trial.best().decisions();
+    Decisions from = isNew || isTheFirstPlan ? best : Shake.of(best, lot);
+    if (!hasAPlan()) {
+      int tries = (int) Math.min(PLEAS, end - trial.decoded());
+      from = new Pleas(trial, lot).hear(from, tries, deadline::isOver);
+    }
+    if ((isNew || isTheFirstPlan) && trial.decoded() < end && !deadline.isOver()) {
+      from = new CooledInTime(trial, runs.work(), ahead).give(from, end, deadline::isOver);
     }
     List<Turn> open = turns.open();
     for (Turn turn : open) {
@@ -86,6 +104,16 @@ final class Lane {
       turn.watch(trial.amiss());
     }
     return new ArrayList<>(IntStream.range(0, from.steps()).map(from::step).mapToObj(open::get).toList());
+  }
+
+  private boolean hasAPlan() {
+    return trial.hasBest() && trial.best().score().breaks() == 0;
+  }
+
+  private Decisions anew() {
+    Decisions from = isAhead ? ahead : first;
+    isAhead = !isAhead;
+    return from.copy();
   }
 
   /** Whether the best has not changed for some rounds; then one search begins anew, and after it counts again. */

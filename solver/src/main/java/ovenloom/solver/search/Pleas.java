@@ -1,9 +1,12 @@
 package ovenloom.solver.search;
 
 import java.util.Random;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Step;
 import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.Runs;
@@ -22,7 +25,7 @@ final class Pleas {
   /** Of a hundred whose food waits too long, so many are placed right after those who take it. */
   private static final int PERCENT_RIGHT_AFTER = 50;
 
-  /** So rarely a step is hurried for another one of its dish. */
+  /** So rarely a step is hurried for one of its dish that pleads. */
   private static final int ONE_IN = 4;
 
   /** After so many schedules without a better one it goes back to the best; the second time it gives up. */
@@ -85,12 +88,16 @@ final class Pleas {
     now.queueBy(wanted);
   }
 
-  /** Of a dish with a step that pleads, some steps are done half as long before they must be. */
+  /** Some steps of a dish are done half as long before they must be, all batches of them alike. */
   private void hurry(Decisions now, Runs runs, Dish dish) {
     int clock = runs.event().clock();
-    for (BatchStep step : runs.work().steps()) {
-      if (step.dish().equals(dish) && lot.nextInt(ONE_IN) == 0) {
-        now.setEarlier(step.index(), now.earlier(step.index()) / 2 / clock * clock);
+    Set<Step> hurried = dish.steps()
+        .stream()
+        .filter(step -> lot.nextInt(ONE_IN) == 0)
+        .collect(Collectors.toSet());
+    for (BatchStep each : runs.work().steps()) {
+      if (each.dish().equals(dish) && hurried.contains(each.step())) {
+        now.setEarlier(each.index(), now.earlier(each.index()) / 2 / clock * clock);
       }
     }
   }

@@ -48,8 +48,7 @@ final class Trial implements Price {
   private @Nullable Best hope;
   private int hoping;
   private boolean isTrusting;
-  private boolean wasTooHopeful;
-  private Runnable whenTooHopeful = () -> {};
+  private Runnable turning = () -> {};
 
   /** What was tried, and its score. */
   record Best(Decisions decisions, Score score) {}
@@ -121,15 +120,12 @@ final class Trial implements Price {
     }
   }
 
-  /** What to do when what was hoped to be the best is refused: the search goes on from it as if it were as good as it seemed. */
-  void onceTooHopeful(Runnable then) {
-    wasTooHopeful = false;
-    whenTooHopeful = then;
-  }
-
-  /** Whether it was. */
-  boolean wasTooHopeful() {
-    return wasTooHopeful;
+  /**
+   * What to do when the search should begin anew from the best: the first plan is found; or what was hoped to be the best is refused, and
+   * the search would go on as if it were as good as it seemed.
+   */
+  void onTurn(Runnable then) {
+    turning = then;
   }
 
   /** Has what was hoped to be the best so far judged. */
@@ -139,9 +135,9 @@ final class Trial implements Price {
     hoping = 0;
     if (hoped != null) {
       decisions.set(hoped.decisions());
-      wasTooHopeful = judge(decode(), -1).score().breaks() > 0;
-      if (wasTooHopeful) {
-        whenTooHopeful.run();
+      boolean isRefused = judge(decode(), -1).score().breaks() > 0;
+      if (isRefused) {
+        turning.run();
       }
     }
   }
@@ -151,7 +147,11 @@ final class Trial implements Price {
     Bench.Tried judged = judged(tried);
     isTrusting = judged.score().breaks() == 0;
     if (isBest(judged.score(), worst)) {
+      boolean isTheFirst = isTrusting && best != null && best.score().breaks() > 0;
       best = kept(judged);
+      if (isTheFirst) {
+        turning.run();
+      }
     }
     return judged;
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ovenloom.model.menu.Event;
@@ -13,7 +14,7 @@ import ovenloom.solver.place.Runs;
 import ovenloom.solver.supper.Suppers;
 import ovenloom.solver.wish.Scorer;
 
-/** Dishes that are to be cool or cold, in the order a search begins with; supper is at 19:00, and one cook is there from noon. */
+/** Dishes that are to be cool or cold are done in time to cool; supper is at 19:00, and one cook is there from noon. */
 class HeadStartTest {
 
   @TempDir
@@ -29,7 +30,13 @@ class HeadStartTest {
   }
 
   private static int earlier(Runs runs) {
-    return FirstOrder.of(runs).earlier(0);
+    return ahead(runs).earlier(0);
+  }
+
+  private static Decisions ahead(Runs runs) {
+    Decisions decisions = FirstOrder.of(runs);
+    new HeadStart(runs).tell(decisions);
+    return decisions;
   }
 
   private static long lostAtTheTable(Runs runs, Decisions decisions) {
@@ -41,7 +48,7 @@ class HeadStartTest {
     Runs runs = rolls("20 min", "counter: 8 h");
 
     assertThat(lostAtTheTable(runs, Decisions.open(1))).isPositive();
-    assertThat(lostAtTheTable(runs, FirstOrder.of(runs))).isZero();
+    assertThat(lostAtTheTable(runs, ahead(runs))).isZero();
   }
 
   @Test
@@ -66,9 +73,32 @@ class HeadStartTest {
               - {do: bake, takes: 20 min, bake: {at: 375 F}, in: half sheet, keeps: {counter: 8 h}}
               - {do: fill, takes: 5 min, hands: throughout, serve: yes}
         """);
-    Decisions first = FirstOrder.of(Runs.of(event));
+    Decisions first = ahead(Runs.of(event));
 
     assertThat(first.earlier(0)).isPositive();
     assertThat(first.earlier(1)).isZero();
+  }
+
+  /** Two marks and one oven from noon on, and two hours in it each: were both to be out long before supper, they would be in it at once. */
+  @Test
+  void dishes_have_a_head_start_as_far_as_there_is_room_for_it() throws IOException {
+    Runs runs = Runs.of(Suppers.withDishes(folder, """
+          - dish: Rolls
+            arrives: cool
+            tags: [not tcs]
+            steps: [{do: bake, takes: 2 h, bake: {at: 375 F}, in: half sheet, keeps: {counter: 8 h}}]
+          - dish: Buns
+            arrives: cool
+            tags: [not tcs]
+            steps: [{do: bake, takes: 2 h, bake: {at: 300 F}, in: half sheet, keeps: {counter: 8 h}}]
+        """));
+    Trial trial = new Trial(runs, plan -> List.of());
+    Decisions first = FirstOrder.of(runs);
+    long before = Trial.cost(trial.of(first).score());
+
+    Decisions given = new CooledInTime(trial, runs.work(), ahead(runs)).give(first, 100, () -> false);
+
+    assertThat(Trial.cost(trial.of(given).score())).isLessThan(before);
+    assertThat(trial.of(given).draft().shortfall()).isZero();
   }
 }

@@ -134,7 +134,7 @@ class SearchTest {
     Deque<List<Break>> answers = new ArrayDeque<>(List.of(List.of(), List.of(A_BREAK), List.of()));
     AtomicInteger refused = new AtomicInteger();
     Trial trial = new Trial(Runs.of(salad), plan -> answers.pop());
-    trial.onceTooHopeful(refused::incrementAndGet);
+    trial.onTurn(refused::incrementAndGet);
     trial.of(early(170));
     trial.of(early(130));
     trial.settle();
@@ -152,7 +152,7 @@ class SearchTest {
     Lane lane = new Lane(Runs.of(salad), 1, plan -> {
       judged.add(plan);
       return List.of();
-    }, new Deadline(null));
+    }, new Deadline(null), true);
 
     lane.search(60);
 
