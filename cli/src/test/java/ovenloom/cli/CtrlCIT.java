@@ -53,7 +53,7 @@ class CtrlCIT {
     assertThat(Files.readString(plan)).startsWith("{").endsWith("}\n");
   }
 
-  /** One pot for two soups at once: what no proof sees, since vessels are in none. */
+  /** One pot for two soups, and no time to wash it in between: what no proof sees, since washing is in none. */
   @Test
   void ctrl_c_without_a_plan_tells_the_best_try() throws Exception {
     var problem = Files.writeString(folder.resolve("much.yaml"), """
@@ -62,16 +62,16 @@ class CtrlCIT {
         guests: 4
         courses: [{name: supper, at: 2026-10-10 19:00}]
         cooks: [{name: Host, hours: {on the day: 15:00-19:30}}]
-        kitchen: {burners: [large, large], vessels: {pot: 1, bowl: 2}}
+        kitchen: {burners: [large, large], vessels: {pot: {count: 1, wash: 60 min}, bowl: 2}}
         dishes:
           - dish: Leek soup
             steps:
               - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout}
+              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
           - dish: Pea soup
             steps:
               - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout}
+              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
         """);
     var program = program("solve", problem.toString(), "--for", "10min");
 

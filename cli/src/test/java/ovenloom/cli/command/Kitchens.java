@@ -49,7 +49,7 @@ final class Kitchens {
         """);
   }
 
-  /** One pot, and two soups that both simmer in it just before supper: what no bound sees, since vessels are in none. */
+  /** One pot for two soups, and no time to wash it in between: what no proof sees, since washing is in none. */
   static Path onePotForTwo(Path folder) throws IOException {
     return Files.writeString(folder.resolve("one-pot.yaml"), """
         ovenloom: 1
@@ -58,17 +58,17 @@ final class Kitchens {
         courses: [{name: supper, at: 2026-10-10 19:00}]
         kitchen:
           burners: [large, large]
-          vessels: {pot: 1, bowl: 2}
+          vessels: {pot: {count: 1, wash: 60 min}, bowl: 2}
         cooks: [{name: Host, hours: {on the day: 15:00-19:30}}]
         dishes:
           - dish: Leek soup
             steps:
               - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout}
+              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
           - dish: Pea soup
             steps:
               - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout}
+              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
         """);
   }
 
