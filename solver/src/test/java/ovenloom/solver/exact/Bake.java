@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.life.Starts;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.BatchStep;
@@ -28,10 +29,12 @@ record Bake(Cp cp, BatchStep step, Need.Bake need, List<Way> ways, List<Span> st
    * One way to bake it.
    *
    * @param marks one a stage
+   * @param start how cold its minutes take the food to be
    * @param tenths of a kelvin off what is written, over all stages
    * @param minutes that it takes so
    */
-  record Way(Oven oven, String mode, List<Setting> marks, long tenths, int minutes, BoolVar taken) {}
+  record Way(Oven oven, String mode, List<Setting> marks, Starts.Start start, long tenths, int minutes,
+      BoolVar taken) {}
 
   Literal in(Oven oven) {
     return any(way -> way.oven().equals(oven));

@@ -11,6 +11,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.life.BakeMinutes;
+import ovenloom.model.life.Starts;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.measure.TemperatureUnit;
@@ -29,10 +30,10 @@ final class Bakes {
   private final Bending bending;
   private final List<Bake> all = new ArrayList<>();
 
-  Bakes(Cp cp, Steps steps, Waits waits) {
+  Bakes(Cp cp, Steps steps, Waits waits, Bending bending) {
     this.cp = cp;
     this.steps = steps;
-    bending = new Bending(steps.work());
+    this.bending = bending;
     for (BatchStep step : steps.all()) {
       Need.Bake need = step.step().bake();
       if (need != null) {
@@ -66,11 +67,7 @@ final class Bakes {
       List<Bake.Way> ways) {
     Need.Bake need = Objects.requireNonNull(step.step().bake());
     if (marks.size() == need.stages().size()) {
-      int minutes = bending.minutes(step, oven, mode, marks);
-      if (minutes != BakeMinutes.NEVER) {
-        ways.add(new Bake.Way(oven, mode, marks, tenths, minutes,
-            cp.choice("bake in " + oven.name() + " " + mode + " " + marks)));
-      }
+      bending.starts(step).forEach(start -> add(oven, mode, step, marks, start, tenths, ways));
       return;
     }
     Need.Stage stage = need.stages().get(marks.size());
@@ -86,6 +83,16 @@ final class Bakes {
       more.add(mark);
       long off = Math.round(Math.abs(mark.temperature().kelvinsAbove(best)) * 10);
       add(oven, mode, step, more, tenths + off, ways);
+    }
+  }
+
+  private void add(Oven oven, String mode, BatchStep step, List<Setting> marks, Starts.Start start,
+      long tenths,
+      List<Bake.Way> ways) {
+    int minutes = bending.minutes().needed(step, oven, mode, marks, start.celsius());
+    if (minutes != BakeMinutes.NEVER) {
+      ways.add(new Bake.Way(oven, mode, marks, start, tenths, minutes,
+          cp.choice("bake in " + oven.name() + " " + mode + " " + marks + " " + start.state())));
     }
   }
 

@@ -1,15 +1,14 @@
 package ovenloom.solver.exact;
 
 import java.util.List;
-import ovenloom.model.kitchen.Oven;
 import ovenloom.model.life.BakeMinutes;
 import ovenloom.model.life.Cards;
 import ovenloom.model.life.Starts;
-import ovenloom.model.measure.Setting;
 import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.StartState;
 import ovenloom.model.menu.Work;
 
-/** How many minutes each bake takes by where it is baked: the tables that search and audit have too, of food that comes one way. */
+/** How many minutes each bake takes by where it is baked and how cold its food comes: the tables that search and audit have too. */
 final class Bending {
 
   private static final int PERCENT_AT_LEAST = 60;
@@ -22,16 +21,22 @@ final class Bending {
     starts = new Starts(minutes.cards());
   }
 
-  int minutes(BatchStep bake, Oven oven, String mode, List<Setting> marks) {
-    return minutes.needed(bake, oven, mode, marks, start(bake).celsius());
+  Cards cards() {
+    return minutes.cards();
   }
 
-  Starts.Start start(BatchStep bake) {
-    List<Starts.Start> all = starts.of(bake);
-    if (all.size() > 1) {
-      throw new UnsupportedOperationException("food that may go in cold or warm, of " + bake);
-    }
-    return all.getFirst();
+  BakeMinutes minutes() {
+    return minutes;
+  }
+
+  /** How its food may come to a bake, by what may be before it. */
+  List<Starts.Start> starts(BatchStep bake) {
+    return starts.of(bake);
+  }
+
+  /** Whether it always comes as warm as the room. */
+  boolean isAlwaysRested(BatchStep bake) {
+    return starts(bake).stream().allMatch(start -> start.state() == StartState.RESTED);
   }
 
   /** Fewer than that no bake is booked for, in windows as small as they are here. */

@@ -43,10 +43,13 @@ final class Exact {
     cp = new Cp(event.from(), event.to());
     steps = new Steps(cp, Work.of(event));
     waits = new Waits(cp, steps);
-    bakes = new Bakes(cp, steps, waits).all();
+    Bending bending = new Bending(steps.work());
+    bakes = new Bakes(cp, steps, waits, bending).all();
+    Heat heat = new Heat(cp, steps, waits, bakes, bending);
     ovens = event.kitchen().ovens().stream().map(oven -> OvenLine.of(cp, oven, bakes)).toList();
     racks = new Racks(cp, steps, bakes);
     shelves = new Shelves(cp, steps, waits);
+    new RawBelow(cp, steps, shelves, bending);
     stove = new Stove(cp, steps, waits);
     new Counted(cp, steps, waits);
     vessels = new Vessels(cp, steps);
@@ -54,7 +57,7 @@ final class Exact {
     Crew crew = new Crew(cp, steps, tasks.all());
     new Doors(cp, steps, bakes, tasks.all(), crew);
     loss = new TableLoss(cp, steps, waits);
-    points = new Points(cp, steps, waits, bakes, ovens, stove, crew, vessels.washes());
+    points = new Points(cp, steps, waits, bakes, ovens, stove, crew, vessels.washes(), heat);
   }
 
   /**

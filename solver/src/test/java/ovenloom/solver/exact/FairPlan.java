@@ -14,7 +14,6 @@ import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
-import ovenloom.model.menu.StartState;
 import ovenloom.model.menu.Wish;
 import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.HandsOn;
@@ -103,7 +102,7 @@ record FairPlan(Event event, Answers answers, Steps steps, Waits waits, List<Bak
       stages.add(new Baking.StageRun(way.marks().get(i), stretch(when.from(), when.to())));
     }
     List<Integer> on = racks.of(bake, way.oven()).stream().map(answers::which).toList();
-    return new Baking(way.oven().name(), way.mode(), stages, on, StartState.RESTED);
+    return new Baking(way.oven().name(), way.mode(), stages, on, way.start().state());
   }
 
   private List<String> burners(BatchStep step) {

@@ -39,7 +39,7 @@ public record JustImpossible(Verdict verdict, List<String> taken) {
 
   /** The small kitchens that are proven to have a plan. */
   public static List<Long> seeds() {
-    return Proof.kept().values().stream().filter(Proof::isPossible).map(Proof::kitchen).toList();
+    return Proof.kept(Proof.SMALL).values().stream().filter(Proof::isPossible).map(Proof::kitchen).toList();
   }
 
   /** What the small kitchen of a seed becomes when so much is taken from it. */

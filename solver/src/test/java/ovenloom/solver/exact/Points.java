@@ -30,7 +30,7 @@ final class Points {
   private final Map<Wish, LinearArgument> byWish = new EnumMap<>(Wish.class);
 
   Points(Cp cp, Steps steps, Waits waits, List<Bake> bakes, List<OvenLine> ovens, Stove stove, Crew crew,
-      List<WashUp> washes) {
+      List<WashUp> washes, Heat heat) {
     this.cp = cp;
     this.steps = steps;
     this.waits = waits;
@@ -38,7 +38,7 @@ final class Points {
       throw new UnsupportedOperationException("other days");
     }
     byWish.put(Wish.FRESHNESS, freshness());
-    byWish.put(Wish.SETTING, setting(bakes));
+    byWish.put(Wish.SETTING, LinearExpr.newBuilder().add(setting(bakes)).add(heat.overcooked()).build());
     byWish.put(Wish.CALM, calm(crew));
     byWish.put(Wish.DIAL, dial(ovens));
     byWish.put(Wish.ENERGY, energy(ovens, stove));

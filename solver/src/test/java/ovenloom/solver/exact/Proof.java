@@ -27,15 +27,13 @@ import ovenloom.model.plan.Score;
  */
 record Proof(long kitchen, int text, boolean isPossible, long atTheTable, long wishes) {
 
-  private static final String FILE = "proofs.txt";
-  private static final Path SOURCE = Path.of("src/test/resources/ovenloom/solver/exact", FILE);
+  /** Of the kitchens of SmallKitchensTest. */
+  static final String SMALL = "proofs.txt";
 
-  private static final String HEAD = """
-      # The best there is in the small kitchens of SmallKitchensTest, proven by CP-SAT (OR-Tools).
-      # Made by: mvn -pl solver -am test -Dtest=SmallKitchensTest -Dsurefire.failIfNoSpecifiedTests=false \
-      -Dovenloom.proofs=write
-      # kitchen, hash of its problem file, whether there is a plan, lost at the table, points of all wishes
-      """;
+  /** Of the kitchens of HeatKitchensTest. */
+  static final String HEAT = "heat-proofs.txt";
+
+  private static final Path SOURCE = Path.of("src/test/resources/ovenloom/solver/exact");
 
   static Proof of(long kitchen, String text, Answer answer) {
     return switch (answer) {
@@ -56,10 +54,10 @@ record Proof(long kitchen, int text, boolean isPossible, long atTheTable, long w
     return found.atTheTableInAll() == atTheTable ? found.wishes() - wishes : -1;
   }
 
-  /** Those kept in the file, by kitchen. */
-  static Map<Long, Proof> kept() {
+  /** Those kept in a file, by kitchen. */
+  static Map<Long, Proof> kept(String file) {
     try (BufferedReader lines = new BufferedReader(new InputStreamReader(
-        Objects.requireNonNull(Proof.class.getResourceAsStream(FILE), FILE), StandardCharsets.UTF_8))) {
+        Objects.requireNonNull(Proof.class.getResourceAsStream(file), file), StandardCharsets.UTF_8))) {
       return lines.lines()
           .filter(line -> !line.startsWith("#"))
           .map(Proof::read)
@@ -69,10 +67,17 @@ record Proof(long kitchen, int text, boolean isPossible, long atTheTable, long w
     }
   }
 
-  /** Keeps these in the file, and nothing else. */
-  static void keep(Collection<Proof> proofs) throws IOException {
-    Files.writeString(SOURCE, Stream.concat(Stream.of(HEAD.strip()), proofs.stream().map(Proof::line))
-        .collect(Collectors.joining("\n", "", "\n")));
+  /** Keeps these in a file, and nothing else; a test has proven them. */
+  static void keep(String file, Class<?> test, Collection<Proof> proofs) throws IOException {
+    String head = """
+        # The best there is in the small kitchens of %1$s, proven by CP-SAT (OR-Tools).
+        # Made by: mvn -pl solver -am test -Dtest=%1$s -Dsurefire.failIfNoSpecifiedTests=false \
+        -Dovenloom.proofs=write
+        # kitchen, hash of its problem file, whether there is a plan, lost at the table, points of all wishes
+        """.formatted(test.getSimpleName());
+    Files.writeString(SOURCE.resolve(file),
+        Stream.concat(Stream.of(head.strip()), proofs.stream().map(Proof::line))
+            .collect(Collectors.joining("\n", "", "\n")));
   }
 
   private static Proof read(String line) {

@@ -48,7 +48,7 @@ class SmallKitchensTest {
   /** Where the search stays at most so many points above the best. */
   private static final Map<Long, Long> SHORT_BY = Map.of(26L, 2L);
 
-  private static final Map<Long, Proof> KEPT = Proof.kept();
+  private static final Map<Long, Proof> KEPT = Proof.kept(Proof.SMALL);
   private static final Map<Long, Proof> ANEW = new TreeMap<>();
 
   @TempDir
@@ -141,7 +141,7 @@ class SmallKitchensTest {
   @AfterAll
   static void keep() throws IOException {
     if (ALL) {
-      Proof.keep(ANEW.values());
+      Proof.keep(Proof.SMALL, SmallKitchensTest.class, ANEW.values());
     }
   }
 }
