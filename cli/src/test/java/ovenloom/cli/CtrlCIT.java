@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ovenloom.cli.command.Kitchens;
 
 /** Somebody loses patience with the packed program. */
 class CtrlCIT {
@@ -53,26 +54,9 @@ class CtrlCIT {
     assertThat(Files.readString(plan)).startsWith("{").endsWith("}\n");
   }
 
-  /** One pot for two soups, and no time to wash it in between: what no proof sees, since washing is in none. */
   @Test
   void ctrl_c_without_a_plan_tells_the_best_try() throws Exception {
-    var problem = Files.writeString(folder.resolve("much.yaml"), """
-        ovenloom: 1
-        event: Too much
-        guests: 4
-        courses: [{name: supper, at: 2026-10-10 19:00}]
-        cooks: [{name: Host, hours: {on the day: 15:00-19:30}}]
-        kitchen: {burners: [large, large], vessels: {pot: {count: 1, wash: 60 min}, bowl: 2}}
-        dishes:
-          - dish: Leek soup
-            steps:
-              - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
-          - dish: Pea soup
-            steps:
-              - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
-        """);
+    var problem = Kitchens.rawBesideReady(folder);
     var program = program("solve", problem.toString(), "--for", "10min");
 
     var code = stopped(program, press(program));

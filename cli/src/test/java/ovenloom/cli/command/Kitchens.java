@@ -11,7 +11,7 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 
 /** Problems and plans in files, for commands to read. */
-final class Kitchens {
+public final class Kitchens {
 
   static final Path SOUP = Path.of("../problems/first-soup.yaml");
 
@@ -49,26 +49,28 @@ final class Kitchens {
         """);
   }
 
-  /** One pot for two soups, and no time to wash it in between: what no proof sees, since washing is in none. */
-  static Path onePotForTwo(Path folder) throws IOException {
-    return Files.writeString(folder.resolve("one-pot.yaml"), """
+  /** One shelf, and raw chicken on it that may not stand beside a jelly: what no proof sees, since what is raw is in none. */
+  public static Path rawBesideReady(Path folder) throws IOException {
+    return Files.writeString(folder.resolve("one-shelf.yaml"), """
         ovenloom: 1
-        event: One pot
+        event: One shelf
         guests: 4
         courses: [{name: supper, at: 2026-10-10 19:00}]
         kitchen:
-          burners: [large, large]
-          vessels: {pot: {count: 1, wash: 60 min}, bowl: 2}
-        cooks: [{name: Host, hours: {on the day: 15:00-19:30}}]
+          burners: [large]
+          cold: [{name: fridge, holds: 4 C, shelves: [{size: 60 x 40 x 30 cm}]}]
+          vessels: {pan: 1, bowl: {count: 2, size: 20 x 20 x 10 cm}}
+        cooks: [{name: Host, hours: {on the day: 12:00-19:30}}]
         dishes:
-          - dish: Leek soup
+          - dish: Chicken
+            tags: [raw poultry]
             steps:
-              - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
-          - dish: Pea soup
-            steps:
-              - {do: simmer, takes: 30 min, in: pot, burner: large}
-              - {do: pour, takes: 5 min, in: bowl, hands: throughout, keeps: {counter: 40 min}}
+              - {do: marinate, takes: 60 min, cold: fridge, in: bowl}
+              - {do: fry, takes: 30 min, hands: throughout, burner: large, in: pan, core: 74 C}
+          - dish: Jelly
+            arrives: cool
+            tags: [not tcs]
+            steps: [{do: set, takes: 3 h, cold: fridge, in: bowl}]
         """);
   }
 

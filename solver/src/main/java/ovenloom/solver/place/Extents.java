@@ -19,6 +19,7 @@ public final class Extents {
   private final Runs runs;
   private final Bonds bonds;
   private final Wants wants;
+  private final LongestWaits longest;
   private final int[] least;
   private final int[] most;
   private final int[] earliest;
@@ -30,7 +31,9 @@ public final class Extents {
   private Extents(Runs runs) {
     this.runs = runs;
     bonds = new Bonds(runs);
-    wants = new Wants(runs, new Floor(runs));
+    Floor floor = new Floor(runs);
+    wants = new Wants(runs, floor);
+    longest = new LongestWaits(runs, floor);
     least = runs.runs().stream().mapToInt(wants::leastMinutes).toArray();
     most = runs.runs().stream().mapToInt(wants::mostMinutes).toArray();
     earliest = runs.runs().stream().mapToInt(this::begins).toArray();
@@ -82,7 +85,7 @@ public final class Extents {
         case FOOD -> {
           endBy(i, starts - link.least());
           startFrom(next, earliest[i] + least[i] + link.least());
-          int gap = Leads.longestGap(link, run);
+          int gap = longest.gap(link, i);
           startFrom(i, earliest[next] - gap - most[i]);
           endBy(next, latest[i] + gap + most[next]);
         }
@@ -95,7 +98,7 @@ public final class Extents {
     for (int wait : bonds.waits(i)) {
       for (Wait.Taker taker : runs.waits().get(wait).takers()) {
         if (taker.run() == Wait.TABLE) {
-          startFrom(i, taker.due() - Leads.longestWait(run) - most[i]);
+          startFrom(i, taker.due() - longest.of(i) - most[i]);
         }
       }
     }
@@ -193,11 +196,21 @@ public final class Extents {
 
   /** How long the food of a tie keeps at most, from the end of the earlier run to the start of the later. */
   public int longestGap(Tie tie) {
-    return Leads.longestGap(tie.link(), runs.runs().get(tie.earlier()));
+    return longest.gap(tie.link(), tie.earlier());
   }
 
   /** How long the food of a run keeps at most, wherever it waits. */
   public int longestWait(int run) {
-    return Leads.longestWait(runs.runs().get(run));
+    return longest.of(run);
+  }
+
+  /** Whether food may wait on its burner, or in its oven. */
+  public boolean mayStayOnTheHeat(Wait wait) {
+    return longest.mayStayOnTheHeat(wait);
+  }
+
+  /** The stores in which food keeps and its vessels fit, by their numbers in the kitchen. */
+  public List<Integer> stores(Wait wait) {
+    return longest.stores(wait);
   }
 }

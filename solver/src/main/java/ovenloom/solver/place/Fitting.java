@@ -24,7 +24,7 @@ final class Fitting {
     this.floor = floor;
     this.draft = draft;
     wants = new Wants(runs, floor);
-    vacancy = new Vacancy(floor, wants, new Leads(runs, bonds, wants));
+    vacancy = new Vacancy(floor, wants, new Leads(runs, bonds, wants, new LongestWaits(runs, floor)));
     claims = new Claims(runs, floor, draft, wants, bonds);
     clock = new Clock(runs, draft, bonds);
   }

@@ -2,10 +2,8 @@ package ovenloom.solver.place;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import ovenloom.model.menu.Keeps;
 import ovenloom.model.menu.Link;
 import ovenloom.solver.timeline.Presence;
 import ovenloom.solver.timeline.Timeline;
@@ -22,6 +20,7 @@ final class Leads {
   private final Runs runs;
   private final Bonds bonds;
   private final Wants wants;
+  private final LongestWaits longest;
   private final List<@Nullable List<Lead>> leads = new ArrayList<>();
 
   /**
@@ -37,10 +36,11 @@ final class Leads {
     }
   }
 
-  Leads(Runs runs, Bonds bonds, Wants wants) {
+  Leads(Runs runs, Bonds bonds, Wants wants, LongestWaits longest) {
     this.runs = runs;
     this.bonds = bonds;
     this.wants = wants;
+    this.longest = longest;
     runs.runs().forEach(run -> leads.add(null));
     runs.runs().forEach(this::of);
   }
@@ -67,24 +67,9 @@ final class Leads {
     }
     int sooner = run.stretches() ? run.most() - run.minutes() : 0;
     int minutes = wants.leastMinutes(before);
-    int waits = Math.max(0, longestGap(tie.link(), before) - tie.link().least());
+    int waits = Math.max(0, longest.gap(tie.link(), tie.earlier()) - tie.link().least());
     Lead next = new Lead(tie.link().least() + minutes, sooner + waits + wants.mostMinutes(before) - minutes);
     return Stream.concat(Stream.of(next), of(before).stream().map(next::then));
-  }
-
-  /** How long the gap of a link may be at most. */
-  static int longestGap(Link link, Run before) {
-    Integer most = link.most();
-    return most != null ? most : longestWait(before);
-  }
-
-  /** How long the food of a run keeps at most, wherever it waits. */
-  static int longestWait(Run run) {
-    Keeps keeps = run.step().keeps() == null ? Keeps.HARDLY : run.step().keeps();
-    IntStream places = Stream.of(keeps.counter(), keeps.oven(), keeps.burner())
-        .mapToInt(each -> each == null ? 0 : each);
-    IntStream stores = keeps.stores().values().stream().mapToInt(Integer::intValue);
-    return Keeps.FREE_ON_THE_COUNTER + IntStream.concat(places, stores).max().orElse(0);
   }
 
   /** The latest start of a run, not after this one, before which someone is there whenever what goes before must begin; or NONE. */

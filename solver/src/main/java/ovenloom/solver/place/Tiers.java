@@ -121,6 +121,17 @@ final class Tiers {
     return all;
   }
 
+  /** Whether each piece alone has room on one of them while nothing else is there. */
+  boolean admits(List<Piece> pieces) {
+    return pieces.stream()
+        .allMatch(piece -> IntStream.range(0, surfaces.length).anyMatch(tier -> admits(piece, tier)));
+  }
+
+  private boolean admits(Piece piece, int tier) {
+    return piece.shape() == Piece.NO_ROOM
+        || (topOf(piece, tier) < surfaces.length && surfaces[tier].admits(piece.shape()));
+  }
+
   private int tierFor(int from, int to, Piece piece, List<Integer> tiers, long requires) {
     for (int tier : tiers) {
       if (fits(from, to, piece, tier) && (tallReachesUp || isInOrder(from, to, tier, requires))) {

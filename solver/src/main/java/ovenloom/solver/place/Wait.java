@@ -34,7 +34,7 @@ public record Wait(int run, Batches batches, List<Piece> pieces, List<Taker> tak
   }
 
   /** Minutes on the counter beyond the free ones, for one taker. */
-  int onTheCounter(Taker taker) {
+  public int onTheCounter(Taker taker) {
     Integer most = taker.most();
     Integer counter = keeps.counter();
     return most != null ? most : counter != null ? counter : 0;

@@ -19,7 +19,7 @@ final class Bounds {
   Bounds(Extents extents) {
     relaxation = new Relaxation(extents, claim -> true);
     List<Stint> stints = Stint.of(relaxation);
-    Shares.add(relaxation, stints);
+    Shares.add(relaxation, stints, Vessels.add(relaxation));
     Ovens.add(relaxation);
     atTheTable = TableFloor.of(relaxation);
     wishes = wishes(stints);

@@ -21,12 +21,12 @@ final class Refutation {
     this.isRefuted = isRefuted;
   }
 
-  private Relaxation model(Predicate<Claim> kept) {
+  Relaxation model(Predicate<Claim> kept) {
     Relaxation relaxation = new Relaxation(extents, kept);
-    Shares.add(relaxation, Stint.of(relaxation));
+    Shares.add(relaxation, Stint.of(relaxation), Vessels.add(relaxation));
     Ovens.add(relaxation);
-    Vessels.add(relaxation);
     Worktop.add(relaxation);
+    Shelves.add(relaxation);
     return relaxation;
   }
 

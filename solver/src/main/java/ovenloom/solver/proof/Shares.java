@@ -30,9 +30,10 @@ final class Shares {
     whole = relaxation.runs().stream().map(this::interval).toArray(IntervalVar[]::new);
   }
 
-  static void add(Relaxation relaxation, List<Stint> stints) {
+  /** @param washes that there are at least */
+  static void add(Relaxation relaxation, List<Stint> stints, List<IntervalVar> washes) {
     Shares shares = new Shares(relaxation);
-    shares.hands(stints);
+    shares.hands(stints, washes);
     List.of(BurnerSize.values()).forEach(shares::burners);
     shares.event.kitchen().appliances().forEach(shares::appliance);
   }
@@ -57,8 +58,9 @@ final class Shares {
     return shared;
   }
 
-  private void hands(List<Stint> stints) {
-    hands(stints, event.cooks(), "hands", stint -> stint.hands().cooks());
+  private void hands(List<Stint> stints, List<IntervalVar> washes) {
+    CumulativeConstraint all = hands(stints, event.cooks(), "hands", stint -> stint.hands().cooks());
+    washes.forEach(wash -> all.addDemand(wash, 1));
     for (String skill : Supplies.skills(event)) {
       List<Cook> able = event.cooks().stream().filter(cook -> cook.skills().contains(skill)).toList();
       hands(stints.stream().filter(stint -> stint.wants(skill)).toList(), able, "hands for " + skill,
@@ -66,7 +68,7 @@ final class Shares {
     }
   }
 
-  private void hands(List<Stint> stints, List<Cook> cooks, String what,
+  private CumulativeConstraint hands(List<Stint> stints, List<Cook> cooks, String what,
       ToLongFunction<Stint> taken) {
     CumulativeConstraint hands = shared(model, Capacity.of(
         calendar,
@@ -78,6 +80,7 @@ final class Shares {
             taken.applyAsLong(stint));
       }
     }
+    return hands;
   }
 
   private void burners(BurnerSize size) {

@@ -4,6 +4,8 @@ import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CumulativeConstraint;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.IntervalVar;
+import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
 import java.util.List;
 import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Vessel;
@@ -13,8 +15,8 @@ import ovenloom.model.menu.Filling;
 import ovenloom.solver.place.Run;
 
 /**
- * No more vessels of a kind are in use than there are, from the step that fills them until all is out of them. That what was in use has to be
- * washed is left out.
+ * No more vessels of a kind are in use or in a wash than there are, from the step that fills them until all is out of them and they are
+ * clean again. Each time that all of a kind have been filled, somebody has washed some before the last is filled.
  */
 final class Vessels {
 
@@ -30,30 +32,40 @@ final class Vessels {
     apart = BatchesOf.inVesselsOfTheirOwn(relaxation.runs());
   }
 
-  static void add(Relaxation relaxation) {
+  /** The washes that there are at least; each takes a cook. */
+  static List<IntervalVar> add(Relaxation relaxation) {
     Vessels vessels = new Vessels(relaxation);
-    vessels.event.kitchen().vessels().forEach(vessels::add);
+    return vessels.event.kitchen().vessels().stream().flatMap(each -> vessels.add(each).stream()).toList();
   }
 
-  private void add(Vessel vessel) {
+  private List<IntervalVar> add(Vessel vessel) {
     List<Filling> fillings = relaxation.work()
         .fillings()
         .stream()
         .filter(filling -> filling.vessel().equals(vessel.name()) && apart.contains(run(filling.first())))
         .toList();
-    if (fillings.stream().mapToInt(Filling::count).sum() <= vessel.count() && isAlwaysThere(vessel)) {
-      return;
+    if (pieces(fillings) <= vessel.count() && isAlwaysThere(vessel)) {
+      return List.of();
     }
+    List<Filling> kept = fillings.stream().filter(filling -> keeps(vessel, filling)).toList();
     CumulativeConstraint pool = Shares.shared(model, Capacity.of(
         new Stretch(event.from(), event.to()),
         minute -> Capacity.open(vessel.open(), vessel.count(), minute),
         Capacity.turns(vessel.open())));
-    for (Filling filling : fillings) {
-      String what = vessel.name() + " (" + filling.count() + " of " + vessel.count() + ")";
-      if (relaxation.keeps(Claim.takes(Relaxation.step(run(filling.first())), what))) {
-        pool.addDemand(whileFilled(filling), filling.count());
-      }
+    List<LinearArgument> emptied = kept.stream().map(this::emptied).toList();
+    for (int i = 0; i < kept.size(); i++) {
+      pool.addDemand(inUse(kept.get(i), emptied.get(i), vessel.wash()), kept.get(i).count());
     }
+    return washes(vessel, kept, emptied);
+  }
+
+  private static int pieces(List<Filling> fillings) {
+    return fillings.stream().mapToInt(Filling::count).sum();
+  }
+
+  private boolean keeps(Vessel vessel, Filling filling) {
+    String what = vessel.name() + " (" + filling.count() + " of " + vessel.count() + ")";
+    return relaxation.keeps(Claim.takes(Relaxation.step(run(filling.first())), what));
   }
 
   private static boolean isAlwaysThere(Vessel vessel) {
@@ -64,7 +76,11 @@ final class Vessels {
     return relaxation.runs().get(relaxation.laidOut().runOf().get(step));
   }
 
-  private IntervalVar whileFilled(Filling filling) {
+  private LinearArgument begun(Filling filling) {
+    return relaxation.start(run(filling.first()).index());
+  }
+
+  private LinearArgument emptied(Filling filling) {
     Run first = run(filling.first());
     int from = relaxation.from(first);
     int to = filling.toTheTable()
@@ -77,7 +93,36 @@ final class Vessels {
         .map(step -> run(step).index())
         .distinct()
         .forEach(run -> model.addGreaterOrEqual(end, relaxation.end(run)));
-    return model.newIntervalVar(relaxation.start(first.index()),
-        model.newIntVar(0, event.to() - event.from(), "minutes filled"), end, "filled");
+    return end;
+  }
+
+  private IntervalVar inUse(Filling filling, LinearArgument emptied, int wash) {
+    int most = event.to() - event.from() + wash;
+    return model.newIntervalVar(begun(filling), model.newIntVar(wash, most, "minutes in use"),
+        LinearExpr.affine(emptied, 1, wash), "in use");
+  }
+
+  /** Between the first that is emptied and the last that is filled, each of as many pieces as there are at most. */
+  private List<IntervalVar> washes(Vessel vessel, List<Filling> kept, List<LinearArgument> emptied) {
+    int least = Math.ceilDiv(pieces(kept), vessel.count()) - 1;
+    if (least < 1) {
+      return List.of();
+    }
+    IntVar first = minute("first emptied");
+    model.addMinEquality(first, emptied.toArray(LinearArgument[]::new));
+    IntVar last = minute("last filled");
+    model.addMaxEquality(last, kept.stream().map(this::begun).toArray(LinearArgument[]::new));
+    return IntStream.range(0, least).mapToObj(each -> wash(vessel.wash(), first, last)).toList();
+  }
+
+  private IntervalVar wash(int minutes, IntVar first, IntVar last) {
+    IntVar start = minute("wash");
+    model.addLessOrEqual(first, start);
+    model.addLessOrEqual(LinearExpr.affine(start, 1, minutes), last);
+    return model.newFixedSizeIntervalVar(start, minutes, "wash");
+  }
+
+  private IntVar minute(String name) {
+    return model.newIntVar(event.from(), event.to(), name);
   }
 }

@@ -5,12 +5,11 @@ import com.google.ortools.sat.CumulativeConstraint;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import ovenloom.model.menu.Event;
-import ovenloom.model.menu.Keeps;
 import ovenloom.solver.place.Run;
 import ovenloom.solver.place.Wait;
 
 /**
- * What is worked on in vessels, and stands nowhere else, and what waits and keeps nowhere else, has room on the worktop. Food that more
+ * What is worked on in vessels, and stands nowhere else, and what waits and keeps, or fits, nowhere else, has room on the worktop. Food that more
  * than one step takes is left out while it waits.
  */
 final class Worktop {
@@ -42,8 +41,8 @@ final class Worktop {
 
   private void wait(Wait wait) {
     Run run = relaxation.runs().get(wait.run());
-    Keeps keeps = wait.keeps();
-    boolean isOnTheCounter = keeps.stores().isEmpty() && keeps.oven() == null && keeps.burner() == null;
+    boolean isOnTheCounter = !relaxation.extents().mayStayOnTheHeat(wait)
+        && relaxation.extents().stores(wait).isEmpty();
     boolean isItsOwn = !run.step().together().oneVessel();
     if (isOnTheCounter && isItsOwn && wait.takers().size() == 1 && !wait.pieces().isEmpty()) {
       Wait.Taker taker = wait.takers().getFirst();

@@ -50,6 +50,11 @@ public final class SurfaceTimeline implements Timeline {
         && lastClash(from, to, shapes, count) < 0;
   }
 
+  /** Whether one of this shape can stand here while nothing else does. */
+  public boolean admits(int shape) {
+    return fit.fits(new int[]{shape}, 1);
+  }
+
   /** Whether nothing stands here all through the stretch, so that it may be closed. */
   public boolean isEmpty(int from, int to) {
     if (from >= to) {

@@ -29,7 +29,7 @@ public final class FindReferences {
   }
 
   private static void best(Drawn.Size size, Duration time) throws IOException {
-    References known = References.in(Kitchens.BEST_KNOWN);
+    References known = References.in(References.BEST_KNOWN);
     for (Drawn kitchen : Drawn.all(size)) {
       List<String> words = known.of(kitchen.digest());
       if (words.isEmpty() || Long.parseLong(words.getLast()) < time.toSeconds()) {
@@ -47,7 +47,7 @@ public final class FindReferences {
   }
 
   private static void impossible() throws IOException {
-    References known = References.in(Kitchens.IMPOSSIBLE);
+    References known = References.in(References.IMPOSSIBLE);
     for (long seed : JustImpossible.seeds()) {
       String digest = Digest.of(inAFolder(folder -> JustImpossible.text(seed, folder)));
       if (known.of(digest).isEmpty()) {

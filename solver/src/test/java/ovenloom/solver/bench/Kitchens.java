@@ -9,7 +9,6 @@ import java.util.function.Supplier;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import ovenloom.model.menu.Event;
-import ovenloom.solver.exact.JustImpossible;
 import ovenloom.solver.place.Extents;
 import ovenloom.solver.proof.Proof;
 import ovenloom.solver.proof.WindowLoads;
@@ -33,10 +32,6 @@ final class Kitchens {
   private static final int SIZES_DRAWN = 16;
   private static final int MOST_STEPS = 120;
 
-  /** The file of what is known of kitchens, and of those that were made impossible. */
-  static final String BEST_KNOWN = "best-known.txt";
-  static final String IMPOSSIBLE = "just-impossible.txt";
-
   /** Kept in the place of the best known plan: there may be none. */
   static final String NO_PLAN_KNOWN = "none";
 
@@ -58,7 +53,7 @@ final class Kitchens {
   }
 
   private static List<Row> best(Drawn.Size size, Duration time, int seeds) {
-    References known = References.in(BEST_KNOWN);
+    References known = References.in(References.BEST_KNOWN);
     return Drawn.all(size)
         .stream()
         .filter(kitchen -> !known.of(kitchen.digest()).contains(NO_PLAN_KNOWN))
@@ -94,18 +89,15 @@ final class Kitchens {
   }
 
   private static List<Row> impossible() {
-    return References.in(IMPOSSIBLE)
-        .all()
-        .filter(words -> words.get(1).equals(JustImpossible.Verdict.IMPOSSIBLE.name()))
-        .map(words -> new Row("seed " + words.getFirst(), () -> refuted(words)))
+    return Impossible.kept()
+        .stream()
+        .map(each -> new Row("seed " + each.seed(), () -> refuted(each)))
         .toList();
   }
 
   /** Told to be impossible, or nothing. */
-  private static Measured refuted(List<String> words) throws IOException {
-    long seed = Long.parseLong(words.getFirst());
-    List<String> taken = Stream.of(String.join(" ", words.subList(2, words.size())).split(", ")).toList();
-    Event event = inAFolder(folder -> JustImpossible.without(seed, taken, folder));
+  private static Measured refuted(Impossible kitchen) throws IOException {
+    Event event = kitchen.event();
     long began = System.nanoTime();
     Extents extents = Extents.of(event);
     boolean isRefuted = WindowLoads.of(extents).isPresent() || clashes(new Proof(extents));

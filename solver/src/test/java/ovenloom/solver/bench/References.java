@@ -13,6 +13,10 @@ import java.util.stream.Stream;
 /** What was found out once and is kept: lines of words, the first of which is the {@link Digest} of an instance. */
 final class References {
 
+  /** Of kitchens, and of those that were made impossible. */
+  static final String BEST_KNOWN = "best-known.txt";
+  static final String IMPOSSIBLE = "just-impossible.txt";
+
   private final Path file;
   private final Map<String, List<String>> lines = new TreeMap<>();
 

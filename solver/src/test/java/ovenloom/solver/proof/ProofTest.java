@@ -98,6 +98,57 @@ class ProofTest {
         .contains("the worktop (1 of 1 places)");
   }
 
+  /**
+   * The first is poured by 18:25 at the soonest, and the second takes 25 minutes: with 10 minutes of washing the bowl they end at 19:00.
+   */
+  @Test
+  void a_bowl_that_has_to_be_washed_between_two_dishes_is_too_late_by_a_minute() throws IOException {
+    assertThat(proof(oneBowl(10)).clash()).isNull();
+    assertThat(clash(oneBowl(11))).extracting(Claim::what).contains("bowl (1 of 1)");
+  }
+
+  private Event oneBowl(int wash) throws IOException {
+    String dish = """
+          - {dish: %s, arrives: cool, tags: [not tcs], steps: [
+              {do: beat, takes: 20 min, hands: throughout, in: bowl}, {do: pour, takes: 5 min, in: jug, keeps: {counter: 20 min}}]}
+        """;
+    return Suppers.read(folder, """
+        ovenloom: 1
+        event: Supper
+        guests: 4
+        courses: [{name: supper, at: 2026-11-20 19:00}]
+        kitchen: {landing: 9, vessels: {bowl: {count: 1, wash: %d min}, jug: 2}}
+        cooks: [{name: Cook, hours: {on the day: 12:00-20:00}}]
+        dishes:
+        """.formatted(wash) + dish.formatted("Foam") + dish.formatted("Cream"));
+  }
+
+  /** Each is chilled for an hour and stands out for a quarter of one at most; so both are in the fridge at 18:30. */
+  @Test
+  void two_dishes_that_do_not_fit_beside_each_other_clash_over_the_only_shelf() throws IOException {
+    assertThat(proof(inTheFridge(2)).clash()).isNull();
+    assertThat(clash(inTheFridge(1))).extracting(Claim::what).contains("room in the fridge");
+  }
+
+  private Event inTheFridge(int shelves) throws IOException {
+    return Suppers.read(folder,
+        """
+            ovenloom: 1
+            event: Supper
+            guests: 4
+            courses: [{name: supper, at: 2026-11-20 19:00}]
+            kitchen:
+              landing: 9
+              cold: [{name: fridge, holds: 4 C, shelves: {count: %d, size: 40 x 30 x 20 cm}}]
+              vessels: {tin: {count: 2, size: 25 x 25 x 8 cm}}
+            cooks: [{name: Cook, hours: {on the day: 12:00-20:00}}]
+            dishes:
+              - {dish: Jelly, arrives: cool, tags: [not tcs], steps: [{do: set, takes: 60 min, cold: fridge, in: tin}]}
+              - {dish: Cream, arrives: cool, tags: [not tcs], steps: [{do: set, takes: 60 min, cold: fridge, in: tin}]}
+            """
+            .formatted(shelves));
+  }
+
   @Test
   void a_clash_is_one_by_itself_and_none_without_any_one_of_its_claims() throws IOException {
     for (String dishes : List.of(TWO_SAUCES, TWO_MARKS, TWO_BOWLS_FOR_THREE)) {
