@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.Keeps;
 import ovenloom.model.menu.Link;
+import ovenloom.model.menu.Need;
 
 /** How long the food of each run keeps at most, wherever it waits: in places that its vessels fit into. What is no wait has no limit. */
 final class LongestWaits {
@@ -42,16 +43,22 @@ final class LongestWaits {
   /** The stores in which food keeps and its vessels fit, by number. */
   List<Integer> stores(Wait wait) {
     return IntStream.range(0, floor.stores.length)
-        .filter(store -> keeps(wait, store) > 0 && floor.stores[store].admits(wait.pieces()))
+        .filter(store -> keeps(wait, store) > 0 && fits(wait, store))
         .boxed()
         .toList();
+  }
+
+  /** What rises in an oven counts there with a height that is not its vessel's. */
+  private boolean fits(Wait wait, int store) {
+    Need.Bake bake = runs.runs().get(wait.run()).step().bake();
+    return (bake != null && bake.stands() != null) || floor.stores[store].admits(wait.pieces());
   }
 
   private int onTheHeat(Wait wait) {
     Run run = runs.runs().get(wait.run());
     return Math.max(
         run.footing().onABurner() ? orNone(wait.keeps().burner()) : 0,
-        run.unloading() == null ? 0 : orNone(wait.keeps().oven()));
+        run.footing().bakes() ? orNone(wait.keeps().oven()) : 0);
   }
 
   private int keeps(Wait wait, int store) {

@@ -11,8 +11,8 @@ public final class Proof {
 
   /** In CP-SAT's own seconds, about a second of a clock each. */
   private static final double TO_REFUTE = 2;
-  private static final double AT_THE_TABLE = 1;
-  private static final double WISHES = 3;
+  static final double AT_THE_TABLE = 1;
+  static final double WISHES = 3;
 
   private final Extents extents;
   private volatile @Nullable Solving running;

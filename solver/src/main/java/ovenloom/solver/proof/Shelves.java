@@ -29,6 +29,9 @@ import ovenloom.solver.timeline.RackFit;
  */
 final class Shelves {
 
+  /** Of more foods on one shelf only the area is looked at. */
+  private static final int MOST_ON_ONE = 60;
+
   private final Relaxation relaxation;
   private final CpModel model;
   private final Event event;
@@ -117,7 +120,7 @@ final class Shelves {
     var room = model
         .addCumulative(shelves.stream().mapToLong(each -> Areas.of(each.width(), each.depth())).sum());
     foods.forEach(food -> room.addDemand(food.when(), area(food)));
-    if (shelves.size() == 1) {
+    if (shelves.size() == 1 && foods.size() <= MOST_ON_ONE) {
       apart(shelves.getFirst(), foods);
     }
   }

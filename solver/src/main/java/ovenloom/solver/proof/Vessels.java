@@ -48,15 +48,26 @@ final class Vessels {
       return List.of();
     }
     List<Filling> kept = fillings.stream().filter(filling -> keeps(vessel, filling)).toList();
-    CumulativeConstraint pool = Shares.shared(model, Capacity.of(
-        new Stretch(event.from(), event.to()),
-        minute -> Capacity.open(vessel.open(), vessel.count(), minute),
-        Capacity.turns(vessel.open())));
     List<LinearArgument> emptied = kept.stream().map(this::emptied).toList();
+    inHours(vessel, kept, emptied);
+    CumulativeConstraint clean = model.addCumulative(vessel.count());
     for (int i = 0; i < kept.size(); i++) {
-      pool.addDemand(inUse(kept.get(i), emptied.get(i), vessel.wash()), kept.get(i).count());
+      clean.addDemand(inUse(kept.get(i), emptied.get(i), vessel.wash()), kept.get(i).count());
     }
     return washes(vessel, kept, emptied);
+  }
+
+  /** Where they have hours, or others take some: then they are not in use; they may be in a wash. */
+  private void inHours(Vessel vessel, List<Filling> kept, List<LinearArgument> emptied) {
+    if (!isAlwaysThere(vessel)) {
+      CumulativeConstraint there = Shares.shared(model, Capacity.of(
+          new Stretch(event.from(), event.to()),
+          minute -> Capacity.open(vessel.open(), vessel.count(), minute),
+          Capacity.turns(vessel.open())));
+      for (int i = 0; i < kept.size(); i++) {
+        there.addDemand(inUse(kept.get(i), emptied.get(i), 0), kept.get(i).count());
+      }
+    }
   }
 
   private static int pieces(List<Filling> fillings) {
@@ -80,13 +91,13 @@ final class Vessels {
     return relaxation.start(run(filling.first()).index());
   }
 
+  /** No sooner than its last food is out; with food for the table at the end of service. */
   private LinearArgument emptied(Filling filling) {
-    Run first = run(filling.first());
-    int from = relaxation.from(first);
-    int to = filling.toTheTable()
-        ? event.endOfService(relaxation.work().steps().get(filling.steps().getLast()).dish())
-        : event.to();
-    IntVar end = model.newIntVar(filling.toTheTable() ? to : from, Math.max(from, to), "emptied");
+    if (filling.toTheTable()) {
+      return LinearExpr.constant(
+          event.endOfService(relaxation.work().steps().get(filling.steps().getLast()).dish()));
+    }
+    IntVar end = model.newIntVar(relaxation.from(run(filling.first())), event.to(), "emptied");
     IntStream.concat(
         filling.steps().stream().mapToInt(Integer::intValue),
         filling.movers().stream().mapToInt(Integer::intValue))

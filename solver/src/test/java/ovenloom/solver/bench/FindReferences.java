@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
 import ovenloom.solver.exact.JustImpossible;
+import ovenloom.solver.proof.PointsBound;
 
 /**
  * Finds out what the drawn kitchens are measured against, where it is not known yet or was searched for less long, and adds it
@@ -32,9 +33,10 @@ public final class FindReferences {
     References known = References.in(References.BEST_KNOWN);
     for (Drawn kitchen : Drawn.all(size)) {
       List<String> words = known.of(kitchen.digest());
-      if (words.isEmpty() || Long.parseLong(words.getLast()) < time.toSeconds()) {
+      if (words.isEmpty() || Long.parseLong(words.get(1)) < time.toSeconds()) {
         Measured found = Planning.best(kitchen.event(), time, SEED, Double.NaN, Double.NaN);
-        known.keep(kitchen.digest(), List.of(better(words, found), Long.toString(time.toSeconds())));
+        known.keep(kitchen.digest(), List.of(better(words, found), Long.toString(time.toSeconds()),
+            Long.toString(PointsBound.of(kitchen.event()))));
       }
     }
   }

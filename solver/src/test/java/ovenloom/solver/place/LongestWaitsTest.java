@@ -15,6 +15,33 @@ class LongestWaitsTest {
   @TempDir
   private Path folder;
 
+  /** As its hands take it out of the oven, and as it rises above its tin. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(delimiter = '|', textBlock = """
+      hands: {last: 2 min}, keeps: {oven: 40 min} | 40
+      stands: 14 cm, keeps: {fridge: 2 h}         | 135
+      """)
+  void a_bake_waits_in_its_oven_whoever_takes_it_out_and_in_the_fridge_however_it_rose(String how,
+      int minutes)
+      throws IOException {
+    Extents extents = Extents.of(Suppers.read(folder,
+        """
+            ovenloom: 1
+            event: Supper
+            guests: 4
+            courses: [{name: supper, at: 2026-11-20 19:00}]
+            kitchen:
+              from: home
+              cold: [{name: fridge, holds: 4 C, shelves: [{size: 60 x 40 x 10 cm}]}]
+            cooks: [{name: Cook, hours: {on the day: 12:00-20:00}}]
+            dishes:
+              - {dish: Ham, tags: [not tcs], steps: [{do: bake, takes: 60 min, bake: {at: 180 C}, in: roasting tin, %s}]}
+            """
+            .formatted(how)));
+
+    assertThat(extents.longestWait(0)).isEqualTo(minutes);
+  }
+
   @ParameterizedTest(name = "{0} in a {1}: {2} min")
   @CsvSource(delimiter = '|', textBlock = """
       counter: 20 min              | pan  | 35

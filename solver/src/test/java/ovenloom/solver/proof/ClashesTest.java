@@ -17,7 +17,6 @@ import ovenloom.solver.place.Extents;
 class ClashesTest {
 
   private static final int REFUTED_OF_A_HUNDRED = 95;
-  private static final int TRULY_ONE_OF_A_HUNDRED = 90;
 
   /** One kitchen and the claims that clash in it, none where none are told. */
   private record Told(Impossible kitchen, Refutation refutation, List<Claim> clash) {
@@ -69,12 +68,9 @@ class ClashesTest {
   }
 
   @Test
-  void each_clash_is_one_by_itself_and_nearly_each_is_none_without_any_one_of_its_claims() {
+  void each_clash_is_one_by_itself_and_none_without_any_one_of_its_claims() {
     List<Told> told = TOLD.stream().filter(each -> !each.clash().isEmpty()).toList();
 
-    assertThat(told).allMatch(Told::isAClash);
-    List<Told> truly = told.stream().filter(Told::isNoneWithoutAnyOne).toList();
-    assertThat(100 * truly.size() / told.size()).as("of a hundred")
-        .isGreaterThanOrEqualTo(TRULY_ONE_OF_A_HUNDRED);
+    assertThat(told).isNotEmpty().allMatch(Told::isAClash).allMatch(Told::isNoneWithoutAnyOne);
   }
 }

@@ -123,6 +123,24 @@ class ProofTest {
         """.formatted(wash) + dish.formatted("Foam") + dish.formatted("Cream"));
   }
 
+  /** It is poured by 18:30, as it keeps for a quarter of an hour on the counter at least; that it is washed afterwards needs no hours. */
+  @Test
+  void a_pot_that_is_there_until_it_is_empty_need_not_be_there_for_its_wash() throws IOException {
+    assertThat(proof(Suppers.read(folder,
+        """
+            ovenloom: 1
+            event: Supper
+            guests: 4
+            courses: [{name: supper, at: 2026-11-20 19:00}]
+            kitchen: {landing: 9, vessels: {pot: {count: 1, wash: 5 min, hours: {on the day: 12:00-18:30}}, jug: 1}}
+            cooks: [{name: Cook, hours: {on the day: 12:00-20:00}}]
+            dishes:
+              - {dish: Foam, arrives: cool, tags: [not tcs], steps: [
+                  {do: stir, takes: 20 min, hands: throughout, in: pot}, {do: pour, takes: 5 min, in: jug, keeps: {counter: 15 min}}]}
+            """))
+        .clash()).isNull();
+  }
+
   /** Each is chilled for an hour and stands out for a quarter of one at most; so both are in the fridge at 18:30. */
   @Test
   void two_dishes_that_do_not_fit_beside_each_other_clash_over_the_only_shelf() throws IOException {
