@@ -27,14 +27,15 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
         .listVariable("turns", Turn.class);
     PlanningVariableMetaModel<Order, Turn, Integer> bake = turn.basicVariable(Option.BAKE, Integer.class);
     PlanningVariableMetaModel<Order, Turn, Integer> earlier = turn.basicVariable("earlier", Integer.class);
-    NudgeOfTwo two = new NudgeOfTwo(queue, earlier);
+    NudgeOfMore several = new NudgeOfMore(queue, earlier);
     ToMend mend = new ToMend(queue, earlier);
     NeighborhoodBuilder<Order> all = builder;
     all = more(all, 4, () -> shift(queue));
     all = more(all, 2, () -> swap(queue));
     all = more(all, 4, () -> nudge((one, nudge) -> nudge.of(earlier, one)));
-    all = more(all, 2, () -> nudge(two::withTaker));
-    all = more(all, 1, () -> nudge(two::withNext));
+    all = more(all, 2, () -> nudge(several::withTaker));
+    all = more(all, 1, () -> nudge(several::withNext));
+    all = more(all, 1, () -> nudge(several::withBatches));
     all = more(all, 2, () -> nudge(mend::nudge));
     all = more(all, 2, () -> ahead(mend));
     all = more(all, 1, () -> chooseBake(bake, turn.basicVariable(Option.START, Integer.class)));

@@ -23,6 +23,7 @@ public class Turn {
   private Amiss amiss = new Amiss(0);
   private int step;
   private int taker;
+  private int kind;
   private boolean serves;
   private int starts;
   private int waysToBake;
@@ -41,6 +42,7 @@ public class Turn {
    * A turn with everything left to the decoder, and as many batches together as may be.
    *
    * @param step its index in the work
+   * @param kind the same for all batches of one step of the menu
    * @param taker the step that takes its food, the first of them; or {@link #THE_TABLE}
    * @param serves whether it brings food to the table
    * @param starts how many it may have
@@ -49,9 +51,11 @@ public class Turn {
    * @param mostTogether batches that may share a run of it, if it is the first of them; else 1
    */
   public Turn(
-      int step, int taker, boolean serves, int starts, int waysToBake, int waysToWait, int mostTogether) {
+      int step, int kind, int taker, boolean serves, int starts, int waysToBake, int waysToWait,
+      int mostTogether) {
     this.step = step;
     this.taker = taker;
+    this.kind = kind;
     this.serves = serves;
     this.starts = starts;
     this.waysToBake = waysToBake;
@@ -78,6 +82,11 @@ public class Turn {
   /** Whether it brings food to the table. */
   public boolean serves() {
     return serves;
+  }
+
+  /** Whether another is a batch of the same step of the menu, or this itself. */
+  boolean isABatchWith(Turn other) {
+    return kind == other.kind;
   }
 
   int taker() {

@@ -33,7 +33,7 @@ final class CooledInTime {
   Decisions give(Decisions from, long end, BooleanSupplier over) {
     Decisions best = from;
     Bench.Tried tried = trial.of(from);
-    long least = Trial.cost(tried.score());
+    long least = trial.cost(tried.score());
     Map<String, Long> lost = tried.score().atTheTable();
     List<Dish> dishes = work.event()
         .dishes()
@@ -45,7 +45,7 @@ final class CooledInTime {
       for (int part : PARTS) {
         Decisions next = with(best, dish, part);
         if (trial.decoded() < end && !over.getAsBoolean()) {
-          long cost = Trial.cost(trial.of(next).score());
+          long cost = trial.cost(trial.of(next).score());
           best = cost < least ? next : best;
           least = Math.min(cost, least);
         }

@@ -33,6 +33,7 @@ final class Lane {
   private final Trial trial;
   private final Decisions first;
   private final Decisions ahead;
+  private final boolean isHasty;
   private boolean isAhead;
   private boolean hadAPlan;
   private int round;
@@ -44,8 +45,9 @@ final class Lane {
    * That of a seed.
    *
    * @param isAhead whether what is to be cool begins with a head start; each time it begins anew, it is the other way
+   * @param isHasty whether it comes down soon to the nearest good plan
    */
-  Lane(Runs runs, long seed, Judge judge, Deadline deadline, boolean isAhead) {
+  Lane(Runs runs, long seed, Judge judge, Deadline deadline, boolean isAhead, boolean isHasty) {
     this.runs = runs;
     this.seed = seed;
     this.deadline = deadline;
@@ -56,6 +58,7 @@ final class Lane {
     ahead = first.copy();
     new HeadStart(runs).tell(ahead);
     this.isAhead = isAhead;
+    this.isHasty = isHasty;
   }
 
   Trial trial() {
@@ -75,7 +78,7 @@ final class Lane {
     List<Turn> start = start(end);
     long left = end - trial.decoded();
     if (left > 0 && !deadline.isOver()) {
-      Solver<Order> next = Searches.of(left, seed + (long) round * ROUND);
+      Solver<Order> next = Searches.of(left, seed + (long) round * ROUND, isHasty);
       solver = next;
       trial.onTurn(next::terminateEarly);
       next.solve(new Order(trial, start, runs.event().clock(), meetings));

@@ -51,8 +51,8 @@ final class Pleas {
       tried.draft().tellStarts(now);
       shortfall = tried.draft().shortfall();
       fruitless++;
-      if (Trial.cost(tried.score()) < least) {
-        least = Trial.cost(tried.score());
+      if (trial.cost(tried.score()) < least) {
+        least = trial.cost(tried.score());
         best = now.copy();
         fruitless = 0;
       }

@@ -52,7 +52,7 @@ public final class Search {
     Duration time = budget.time();
     deadline = new Deadline(time == null ? null : time.minus(tidying(time)));
     lanes = LongStream.range(0, budget.seeds())
-        .mapToObj(seed -> new Lane(runs, budget.seed() + seed, judge, deadline, seed % 2 == 0))
+        .mapToObj(seed -> new Lane(runs, budget.seed() + seed, judge, deadline, seed % 2 == 0, seed % 2 == 1))
         .toList();
   }
 

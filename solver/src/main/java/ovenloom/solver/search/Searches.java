@@ -18,12 +18,18 @@ import ovenloom.solver.order.Turn;
 /** How Timefold is told to search: our own moves, late acceptance, no construction, for it starts from an order that decodes. */
 final class Searches {
 
+  /** Steps ago that a patient search may be as bad as, and a hasty one. */
   private static final int LATE = 100;
+  private static final int SOON = 5;
 
   private Searches() {}
 
-  /** One that tries so many orders, the one it starts with among them, unless it is told to stop. */
-  static Solver<Order> of(long tries, long seed) {
+  /**
+   * One that tries so many orders, the one it starts with among them, unless it is told to stop.
+   *
+   * @param isHasty whether it comes down soon to the nearest good plan, or looks around longer
+   */
+  static Solver<Order> of(long tries, long seed, boolean isHasty) {
     SolverConfig config = new SolverConfig()
         .withPreviewFeature(PreviewFeature.NEIGHBORHOODS)
         .withSolutionClass(Order.class)
@@ -32,13 +38,13 @@ final class Searches {
         .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
         .withRandomSeed(seed)
         .withTerminationConfig(new TerminationConfig().withMoveCountLimit(tries - 1))
-        .withPhases(localSearch());
+        .withPhases(localSearch(isHasty ? SOON : LATE));
     return SolverFactory.<Order>create(config).buildSolver();
   }
 
-  private static LocalSearchPhaseConfig localSearch() {
+  private static LocalSearchPhaseConfig localSearch(int late) {
     LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
-        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE))
+        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(late))
         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
     phase.setNeighborhoodProviderClass(Neighbourhoods.class);
     return phase;

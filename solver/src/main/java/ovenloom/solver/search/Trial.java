@@ -21,15 +21,15 @@ import ovenloom.solver.place.Runs;
 /**
  * Tries orders: decodes and scores each, and remembers the one that is best level by level.
  *
- * <p>Inside the search all levels weigh into one sum, with a break worth forty points of wishes: so it finds its way
- * through plans that break a little, which levels held strictly apart would wall off. How early work is does not weigh, so
+ * <p>Inside the search all levels weigh into one sum, with a minute of a break worth forty points of wishes and one more for each guest, since
+ * what is lost at the table grows with them: so it finds its way through plans that break a little, which levels held strictly apart would wall off. How early work is does not weigh, so
  * that it wanders among plans that are as good but for that; of those it remembers the latest. Belongs to one thread, but for
  * {@link #best} and {@link #decoded}.
  */
 final class Trial implements Price {
 
   private static final long A_POINT = 100_000;
-  private static final long A_MINUTE_SHORT = 40 * A_POINT;
+  private static final long POINTS_A_MINUTE_SHORT = 40;
   private static final long A_TENTH_COOLER = A_POINT;
   private static final long AN_INTERRUPTION = A_POINT / 2;
 
@@ -39,6 +39,7 @@ final class Trial implements Price {
   /** Of so many schedules only the best is judged, if what was judged last has passed. */
   private static final int UNTIL_JUDGED = 100;
 
+  private final long aMinuteShort;
   private final Judge judge;
   private final Benches benches;
   private final Decisions decisions;
@@ -54,6 +55,7 @@ final class Trial implements Price {
   record Best(Decisions decisions, Score score) {}
 
   Trial(Runs runs, Judge judge) {
+    aMinuteShort = (POINTS_A_MINUTE_SHORT + runs.event().guests()) * A_POINT;
     this.judge = judge;
     benches = new Benches(runs.event(), runs.minutes());
     decisions = Decisions.open(runs.work().steps().size());
@@ -240,8 +242,9 @@ final class Trial implements Price {
     return decoded.get();
   }
 
-  static long cost(Score score) {
-    return score.breaks() * A_MINUTE_SHORT
+  /** What a score weighs inside the search. */
+  long cost(Score score) {
+    return score.breaks() * aMinuteShort
         + score.atTheTableInAll() * A_TENTH_COOLER
         + score.wishes() * A_POINT;
   }

@@ -1,7 +1,9 @@
 package ovenloom.solver.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.solver.order.Meeting;
@@ -15,6 +17,7 @@ final class Turns {
 
   private final Runs runs;
   private final Decoder decoder;
+  private final Map<List<String>, Integer> kinds = new HashMap<>();
 
   Turns(Runs runs) {
     this.runs = runs;
@@ -28,8 +31,12 @@ final class Turns {
 
   private Turn turn(BatchStep unit) {
     int step = unit.index();
-    return new Turn(step, taker(step), unit.step().serve(), decoder.startsOf(step),
+    return new Turn(step, kind(unit), taker(step), unit.step().serve(), decoder.startsOf(step),
         decoder.waysToBake(step).size(), decoder.waysToWait(step), mostTogether(unit));
+  }
+
+  private int kind(BatchStep unit) {
+    return kinds.computeIfAbsent(List.of(unit.dish().name(), unit.step().name()), none -> unit.index());
   }
 
   private int taker(int step) {

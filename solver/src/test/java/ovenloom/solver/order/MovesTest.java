@@ -25,7 +25,7 @@ class MovesTest {
   private final PlanningListVariableMetaModel<Order, Queue, Turn> queue = model.genuineEntity(Queue.class)
       .listVariable("turns", Turn.class);
   private final List<Turn> turns = IntStream.range(0, STEPS)
-      .mapToObj(step -> new Turn(step, takerOf(step), step == SERVING, 1, 3, 2, 4))
+      .mapToObj(step -> new Turn(step, kindOf(step), takerOf(step), step == SERVING, 1, 3, 2, 4))
       .toList();
   private final PlanningVariableMetaModel<Order, Turn, Integer> earlier = model.genuineEntity(Turn.class)
       .basicVariable("earlier", Integer.class);
@@ -68,7 +68,7 @@ class MovesTest {
   @ParameterizedTest
   @CsvSource({"0, 5 0 5 0 0", "2, 0 0 5 0 0"})
   void a_step_is_nudged_with_the_one_that_takes_its_food(int step, String expected) {
-    make(new NudgeOfTwo(queue, earlier).withTaker(turns.get(step), new Nudge(5)));
+    make(new NudgeOfMore(queue, earlier).withTaker(turns.get(step), new Nudge(5)));
 
     assertThat(allEarlier()).isEqualTo(expected);
   }
@@ -76,9 +76,22 @@ class MovesTest {
   @ParameterizedTest
   @CsvSource({"0, 5 5 0 0 0", "4, 0 0 0 0 5"})
   void a_step_is_nudged_with_the_one_behind_it_in_the_queue(int step, String expected) {
-    make(new NudgeOfTwo(queue, earlier).withNext(turns.get(step), new Nudge(5)));
+    make(new NudgeOfMore(queue, earlier).withNext(turns.get(step), new Nudge(5)));
 
     assertThat(allEarlier()).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, 0 5 0 5 0", "3, 0 5 0 5 0", "2, 0 0 5 0 0"})
+  void all_batches_of_a_step_are_nudged_at_once(int step, String expected) {
+    make(new NudgeOfMore(queue, earlier).withBatches(turns.get(step), new Nudge(5)));
+
+    assertThat(allEarlier()).isEqualTo(expected);
+  }
+
+  /** Of the steps 1 and 3 each is a batch of the same. */
+  private static int kindOf(int step) {
+    return step == 3 ? 1 : step;
   }
 
   private Turn amongThoseThatAreAmiss(int step, int... amiss) {
@@ -126,10 +139,10 @@ class MovesTest {
 
   @Test
   void there_is_an_option_for_all_that_is_open_and_none_where_there_is_no_choice() {
-    assertThat(Option.of(new Turn(7, Turn.THE_TABLE, false, 1, 2, 0, 1))).containsExactly(
+    assertThat(Option.of(new Turn(7, 7, Turn.THE_TABLE, false, 1, 2, 0, 1))).containsExactly(
         new Option(7, Option.BAKE, Decisions.OPEN), new Option(7, Option.BAKE, 0),
         new Option(7, Option.BAKE, 1));
-    assertThat(Option.of(new Turn(7, Turn.THE_TABLE, false, 1, 1, 1, 3))).containsExactly(
+    assertThat(Option.of(new Turn(7, 7, Turn.THE_TABLE, false, 1, 1, 1, 3))).containsExactly(
         new Option(7, Option.TOGETHER, 1), new Option(7, Option.TOGETHER, 2),
         new Option(7, Option.TOGETHER, 3));
   }

@@ -15,7 +15,7 @@ import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Runs;
 
-/** The search as a plain loop over the decoder: the same start, the same moves, late acceptance, no Timefold. */
+/** The search as a plain loop over the decoder: the same start, the plainest of its moves, late acceptance, no Timefold. */
 final class BareLoop {
 
   private static final int LATE = 100;
@@ -56,7 +56,7 @@ final class BareLoop {
     }
     Decisions next = now.copy();
     one(kinds).accept(next);
-    long found = Trial.cost(trial.of(next).score());
+    long found = trial.cost(trial.of(next).score());
     int slot = (int) (trial.decoded() % LATE);
     if (found <= cost || found <= late[slot]) {
       now = next;
@@ -66,11 +66,11 @@ final class BareLoop {
   }
 
   private void settle() {
-    cost = Trial.cost(trial.of(now).score());
+    cost = trial.cost(trial.of(now).score());
     Arrays.fill(late, cost);
   }
 
-  /** As often as Timefold is told to draw them; none for which there is nothing to choose. */
+  /** As often as Timefold is told to draw them, of one step at a time; none for which there is nothing to choose. */
   private void addKinds() {
     more(4, next -> shift(next, one(moves.getTurns()).getStep(), one(moves.getShifts()).places()));
     more(2, next -> swap(next, lot.nextInt(next.steps()), lot.nextInt(next.steps())));

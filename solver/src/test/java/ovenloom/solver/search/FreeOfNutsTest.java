@@ -19,7 +19,7 @@ class FreeOfNutsTest {
       - {dish: Scrub, food: no, tags: clean down, steps: [{do: boards and knives, takes: 10 min, hands: throughout}]}
       """;
 
-  private static final Budget A_SEARCH = new Budget(null, 2_000L, 1, 1);
+  private static final Budget A_SEARCH = new Budget(null, 2_000L, 1, 2);
 
   @TempDir
   private Path folder;

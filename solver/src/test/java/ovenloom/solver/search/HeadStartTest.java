@@ -94,11 +94,11 @@ class HeadStartTest {
         """));
     Trial trial = new Trial(runs, plan -> List.of());
     Decisions first = FirstOrder.of(runs);
-    long before = Trial.cost(trial.of(first).score());
+    long before = trial.cost(trial.of(first).score());
 
     Decisions given = new CooledInTime(trial, runs.work(), ahead(runs)).give(first, 100, () -> false);
 
-    assertThat(Trial.cost(trial.of(given).score())).isLessThan(before);
+    assertThat(trial.cost(trial.of(given).score())).isLessThan(before);
     assertThat(trial.of(given).draft().shortfall()).isZero();
   }
 }

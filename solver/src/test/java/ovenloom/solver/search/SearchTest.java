@@ -152,7 +152,7 @@ class SearchTest {
     Lane lane = new Lane(Runs.of(salad), 1, plan -> {
       judged.add(plan);
       return List.of();
-    }, new Deadline(null), true);
+    }, new Deadline(null), true, false);
 
     lane.search(60);
 

@@ -6,13 +6,13 @@ import ai.timefold.solver.core.preview.api.move.Move;
 import ai.timefold.solver.core.preview.api.move.MutableSolutionView;
 import java.util.Objects;
 
-/** Nudges a turn, and at once one it hangs together with: each alone would cost before both pay. */
-final class NudgeOfTwo {
+/** Nudges a turn, and at once what it hangs together with: each alone would cost before all pay. */
+final class NudgeOfMore {
 
   private final PlanningListVariableMetaModel<Order, Queue, Turn> queue;
   private final PlanningVariableMetaModel<Order, Turn, Integer> earlier;
 
-  NudgeOfTwo(
+  NudgeOfMore(
       PlanningListVariableMetaModel<Order, Queue, Turn> queue,
       PlanningVariableMetaModel<Order, Turn, Integer> earlier) {
     this.queue = queue;
@@ -38,6 +38,19 @@ final class NudgeOfTwo {
       int next = view.getPositionOf(queue, turn).ensureAssigned().index() + 1;
       if (next < view.countValues(queue, all)) {
         nudge(view, view.getValueAtIndex(queue, all, next), nudge);
+      }
+    };
+  }
+
+  /** All batches of a step. */
+  Move<Order> withBatches(Turn turn, Nudge nudge) {
+    return view -> {
+      Queue all = queueOf(view, turn);
+      for (int i = 0; i < view.countValues(queue, all); i++) {
+        Turn other = view.getValueAtIndex(queue, all, i);
+        if (other.isABatchWith(turn)) {
+          nudge(view, other, nudge);
+        }
       }
     };
   }
