@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -19,20 +18,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ovenloom.model.audit.Audit;
-import ovenloom.model.audit.score.Reckoning;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.StartState;
 import ovenloom.model.menu.Work;
-import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.Plan;
-import ovenloom.model.plan.Score;
 import ovenloom.model.safety.Profile;
-import ovenloom.solver.place.Extents;
-import ovenloom.solver.search.Budget;
-import ovenloom.solver.search.Found;
-import ovenloom.solver.search.Search;
 
 /**
  * The same as {@link SmallKitchensTest} where food comes to its oven cold, warm or hot, and must be kept hot or cold: nobody finds a better
@@ -47,8 +38,6 @@ class HeatKitchensTest {
   private static final long[] A_FEW = {8, 10, 22, 32, 35};
 
   private static final boolean ALL = "write".equals(System.getProperty("ovenloom.proofs"));
-
-  private static final Budget A_SEARCH = new Budget(null, 100_000L, 1, 2);
 
   /**
    * Where the search stays at most so many points above the best. In 10 food is best left on the counter after the cold, by choice, which the
@@ -74,38 +63,14 @@ class HeatKitchensTest {
   @ParameterizedTest(name = "kitchen {0}")
   @MethodSource("all")
   void the_search_comes_to_the_best_plan_and_never_to_a_better_one(long seed) throws IOException {
-    Event event = HeatKitchen.of(seed, folder);
-    Proof proof = kept(seed);
-
-    Found found = Search.find(event, List.of(), A_SEARCH, (best, schedules, left) -> {}, () -> false);
-
-    assertThat(found.isAPlan()).as("a plan in kitchen %d", seed).isEqualTo(proof.isPossible());
-    if (found.isAPlan()) {
-      Score score = found.plan().score();
-      String both = "kitchen %d: found %d and %d, proven %s"
-          .formatted(seed, score.atTheTableInAll(), score.wishes(), proof);
-      assertThat(proof.isBeatenBy(score)).as(both).isFalse();
-      assertThat(proof.pointsAbove(score)).as("reached, %s", both)
-          .isBetween(0L, SHORT_BY.getOrDefault(seed, 0L));
-    }
+    AgainstTheProof.search(HeatKitchen.of(seed, folder), kept(seed), SHORT_BY.getOrDefault(seed, 0L));
   }
 
   /** The relaxation that is shipped is held against the full model. */
   @ParameterizedTest(name = "kitchen {0}")
   @MethodSource("all")
   void no_bound_is_above_what_is_proven(long seed) throws IOException {
-    Proof proven = kept(seed);
-    var proof = new ovenloom.solver.proof.Proof(Extents.of(HeatKitchen.of(seed, folder)));
-
-    proof.run();
-
-    assertThat(proof.clash() != null && proven.isPossible()).as("refused").isFalse();
-    if (proven.isPossible()) {
-      Bound bound = Objects.requireNonNull(proof.bound());
-      assertThat(bound.atTheTable()).isLessThanOrEqualTo(proven.atTheTable());
-      assertThat(bound.atTheTable() < proven.atTheTable() ? 0 : bound.wishes())
-          .isLessThanOrEqualTo(proven.wishes());
-    }
+    AgainstTheProof.relaxation(HeatKitchen.of(seed, folder), kept(seed));
   }
 
   private static Proof kept(long seed) {
@@ -124,11 +89,7 @@ class HeatKitchensTest {
     Proof proof = Proof.of(seed, HeatKitchen.text(seed), answer);
     ANEW.put(seed, proof);
     if (answer instanceof Answer.Best(Plan best)) {
-      assertThat(Audit.of(event, best)).isEmpty();
-      Score counted = Reckoning.of(event, best);
-      assertThat(best.score().atTheTable()).isEqualTo(counted.atTheTable());
-      assertThat(best.score().points()).isEqualTo(counted.points());
-      assertThat(best.score().early()).isEqualTo(counted.early());
+      AgainstTheProof.audit(event, best);
     }
     if (!ALL) {
       assertThat(proof).isEqualTo(kept(seed));

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -15,15 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import ovenloom.model.audit.Audit;
-import ovenloom.model.audit.score.Reckoning;
 import ovenloom.model.menu.Event;
-import ovenloom.model.plan.Bound;
-import ovenloom.model.plan.Score;
-import ovenloom.solver.place.Extents;
-import ovenloom.solver.search.Budget;
-import ovenloom.solver.search.Found;
-import ovenloom.solver.search.Search;
+import ovenloom.model.plan.Plan;
 
 /**
  * In kitchens so small that the best plan can be proven, nobody finds a better one, and the search comes to it.
@@ -42,8 +34,6 @@ class SmallKitchensTest {
   private static final long[] A_FEW = {1, 12, 37, 46, 68};
 
   private static final boolean ALL = "write".equals(System.getProperty("ovenloom.proofs"));
-
-  private static final Budget A_SEARCH = new Budget(null, 100_000L, 1, 2);
 
   /** Where the search stays at most so many points above the best. */
   private static final Map<Long, Long> SHORT_BY = Map.of(26L, 2L);
@@ -65,38 +55,14 @@ class SmallKitchensTest {
   @ParameterizedTest(name = "kitchen {0}")
   @MethodSource("all")
   void the_search_comes_to_the_best_plan_and_never_to_a_better_one(long seed) throws IOException {
-    Event event = SmallKitchen.of(seed, folder);
-    Proof proof = kept(seed);
-
-    Found found = Search.find(event, List.of(), A_SEARCH, (best, schedules, left) -> {}, () -> false);
-
-    assertThat(found.isAPlan()).as("a plan in kitchen %d", seed).isEqualTo(proof.isPossible());
-    if (found.isAPlan()) {
-      Score score = found.plan().score();
-      String both = "kitchen %d: found %d and %d, proven %s"
-          .formatted(seed, score.atTheTableInAll(), score.wishes(), proof);
-      assertThat(proof.isBeatenBy(score)).as(both).isFalse();
-      assertThat(proof.pointsAbove(score)).as("reached, %s", both)
-          .isBetween(0L, SHORT_BY.getOrDefault(seed, 0L));
-    }
+    AgainstTheProof.search(SmallKitchen.of(seed, folder), kept(seed), SHORT_BY.getOrDefault(seed, 0L));
   }
 
   /** The relaxation that is shipped is held against the full model. */
   @ParameterizedTest(name = "kitchen {0}")
   @MethodSource("all")
   void no_bound_is_above_what_is_proven(long seed) throws IOException {
-    Proof proven = kept(seed);
-    var proof = new ovenloom.solver.proof.Proof(Extents.of(SmallKitchen.of(seed, folder)));
-
-    proof.run();
-
-    assertThat(proof.clash() != null && proven.isPossible()).as("refused").isFalse();
-    if (proven.isPossible()) {
-      Bound bound = Objects.requireNonNull(proof.bound());
-      assertThat(bound.atTheTable()).isLessThanOrEqualTo(proven.atTheTable());
-      assertThat(bound.atTheTable() < proven.atTheTable() ? 0 : bound.wishes())
-          .isLessThanOrEqualTo(proven.wishes());
-    }
+    AgainstTheProof.relaxation(SmallKitchen.of(seed, folder), kept(seed));
   }
 
   private Proof kept(long seed) throws IOException {
@@ -115,19 +81,12 @@ class SmallKitchensTest {
 
     Proof proof = Proof.of(seed, SmallKitchen.text(seed, folder), answer);
     ANEW.put(seed, proof);
-    if (answer instanceof Answer.Best(var best)) {
-      assertThat(Audit.of(event, best)).isEmpty();
-      isCountedAlike(best.score(), Reckoning.of(event, best));
+    if (answer instanceof Answer.Best(Plan best)) {
+      AgainstTheProof.audit(event, best);
     }
     if (!ALL) {
       assertThat(proof).isEqualTo(kept(seed));
     }
-  }
-
-  private static void isCountedAlike(Score proven, Score counted) {
-    assertThat(proven.atTheTable()).isEqualTo(counted.atTheTable());
-    assertThat(proven.points()).isEqualTo(counted.points());
-    assertThat(proven.early()).isEqualTo(counted.early());
   }
 
   /** A law that is never put to the test holds easily. */
