@@ -11,7 +11,7 @@ import java.util.List;
  * @param words what is done, in sentences
  * @param places what is empty and what is full after it
  */
-record Act(int at, Turn turn, List<String> cooks, String thing, String words, Places places)
+public record Act(int at, Turn turn, List<String> cooks, String thing, String words, Places places)
     implements
       Comparable<Act> {
 
@@ -19,13 +19,13 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words, Pl
    * What comes first within a minute: food is probed before it is taken out; a place is emptied before it is filled, and what goes from one to another comes
    * between the two; a dial is turned when the oven is empty. What goes on by itself wants nobody.
    */
-  enum Turn {
+  public enum Turn {
     PROBE, TABLE, SERVE, OUT, FETCH, ACROSS, DIAL, INTO_OVEN, IN, WORK, WAIT, BY_ITSELF, OFF, WASH
   }
 
   private static final Comparator<Act> ORDER = Comparator.comparingInt(Act::at).thenComparing(Act::turn);
 
-  Act {
+  public Act {
     cooks = List.copyOf(cooks);
   }
 
@@ -44,7 +44,7 @@ record Act(int at, Turn turn, List<String> cooks, String thing, String words, Pl
   }
 
   /** {@code Greta, Tom}. */
-  String who() {
+  public String who() {
     return String.join(", ", cooks);
   }
 

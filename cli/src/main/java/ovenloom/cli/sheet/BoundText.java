@@ -17,9 +17,13 @@ public final class BoundText {
    * @param width of a line, in characters
    */
   public static String of(Plan plan, int width) {
+    return new Page(width, false).blank().line(sentence(plan)).toString();
+  }
+
+  /** The sentence in one line. */
+  public static String sentence(Plan plan) {
     Bound bound = plan.bound();
-    String words = bound == null ? nothing() : words(bound, plan.score());
-    return new Page(width, false).blank().line(words).toString();
+    return bound == null ? nothing() : words(bound, plan.score());
   }
 
   private static String nothing() {

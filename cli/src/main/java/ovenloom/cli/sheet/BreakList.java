@@ -32,9 +32,9 @@ public final class BreakList {
         .toList();
     int number = 1;
     for (Break each : worstFirst) {
-      List<Page.Cell> cells = List.of(
-          new Page.Cell(number++ + ".", Integer.toString(breaks.size()).length() + 1, false),
-          new Page.Cell(words(each, clock), 0, false));
+      List<Line.Cell> cells = List.of(
+          new Line.Cell(number++ + ".", Integer.toString(breaks.size()).length() + 1, false),
+          new Line.Cell(words(each, clock), 0, false));
       page.row(cells);
     }
     return page.toString();

@@ -9,7 +9,7 @@ import java.util.Locale;
 import ovenloom.model.measure.Calendar;
 
 /** Minutes as the clock on the wall and the calendar beside it show them. */
-record Clock(Calendar calendar) {
+public record Clock(Calendar calendar) {
 
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
   private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
@@ -19,23 +19,23 @@ record Clock(Calendar calendar) {
   private static final List<String> NUMBERS = List.of(
       "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
 
-  LocalDate day(int minute) {
+  public LocalDate day(int minute) {
     return calendar.at(minute).toLocalDate();
   }
 
   /** {@code 18:05}; the end of a day is {@code midnight}. */
-  String time(int minute) {
+  public String time(int minute) {
     String time = TIME.format(calendar.at(minute));
     return time.equals("00:00") ? "midnight" : time;
   }
 
   /** For the column of times, where {@code 00:00} begins a day. */
-  String column(int minute) {
+  public String column(int minute) {
     return TIME.format(calendar.at(minute));
   }
 
   /** {@code 18:05}, or with its day where that is another than now's: {@code Friday 17:00}. */
-  String time(int minute, int now) {
+  public String time(int minute, int now) {
     LocalDateTime then = calendar.at(minute);
     long days = ChronoUnit.DAYS.between(day(now), then.toLocalDate());
     boolean thisNight = days == 1 && time(minute).equals("midnight");
@@ -46,17 +46,17 @@ record Clock(Calendar calendar) {
   }
 
   /** {@code Saturday 10 October 2026}. */
-  String date(int minute) {
+  public String date(int minute) {
     return DATE.format(calendar.at(minute));
   }
 
   /** {@code Saturday 10 October}. */
-  String dayAndMonth(int minute) {
+  public String dayAndMonth(int minute) {
     return DAY.format(day(minute));
   }
 
   /** {@code Thursday 8 October, two days before}. */
-  String heading(LocalDate day) {
+  public String heading(LocalDate day) {
     return DAY.format(day) + ", " + countdown(ChronoUnit.DAYS.between(calendar.day(), day));
   }
 

@@ -2,7 +2,7 @@ package ovenloom.cli.sheet;
 
 import java.util.List;
 import java.util.Locale;
-import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.cli.sheet.Line.Cell;
 import ovenloom.model.menu.Wish;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;

@@ -2,7 +2,7 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.cli.sheet.Line.Cell;
 import ovenloom.model.life.Leg;
 import ovenloom.model.life.Track;
 import ovenloom.model.menu.Batches;

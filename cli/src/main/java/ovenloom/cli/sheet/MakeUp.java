@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.cli.sheet.Line.Cell;
 import ovenloom.model.audit.score.Shares;
 import ovenloom.model.life.Cards;
 import ovenloom.model.menu.Wish;

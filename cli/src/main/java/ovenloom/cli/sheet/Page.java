@@ -11,7 +11,7 @@ final class Page {
 
   private final int width;
   private final boolean colour;
-  private final StringBuilder text = new StringBuilder();
+  private final List<Line> lines = new ArrayList<>();
 
   Page(int width, boolean colour) {
     this.width = width;
@@ -22,61 +22,87 @@ final class Page {
     return width;
   }
 
+  List<Line> lines() {
+    return List.copyOf(lines);
+  }
+
   Page blank() {
-    text.append('\n');
-    return this;
+    return with(new Line.Blank());
   }
 
   Page heading(String words) {
-    for (String line : Wrapped.lines(words, width)) {
-      text.append(colour ? BOLD + line + PLAIN : line).append('\n');
-    }
-    return this;
+    return with(new Line.Heading(words));
   }
 
   Page underlined(String words) {
-    heading(words);
-    return line("-".repeat(Math.min(width, Wrapped.length(words))));
+    return with(new Line.Underlined(words));
   }
 
   Page line(String words) {
-    Wrapped.lines(words, width).forEach(line -> text.append(line).append('\n'));
+    return with(new Line.Sentence(words));
+  }
+
+  Page row(List<Line.Cell> cells) {
+    return with(new Line.Row(cells));
+  }
+
+  private Page with(Line line) {
+    lines.add(line);
     return this;
   }
 
-  /** A row of cells, the last of which takes what is left of the width. */
-  Page row(List<Cell> cells) {
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder();
+    for (Line line : lines) {
+      printed(line).forEach(each -> text.append(each).append('\n'));
+    }
+    return text.toString();
+  }
+
+  private List<String> printed(Line line) {
+    return switch (line) {
+      case Line.Blank() -> List.of("");
+      case Line.Heading(String words) -> bold(words);
+      case Line.Underlined(String words) -> underlinedWords(words);
+      case Line.Sentence(String words) -> Wrapped.lines(words, width);
+      case Line.Row(List<Line.Cell> cells) -> printed(cells);
+    };
+  }
+
+  private List<String> bold(String words) {
+    return Wrapped.lines(words, width).stream().map(each -> colour ? BOLD + each + PLAIN : each).toList();
+  }
+
+  private List<String> underlinedWords(String words) {
+    List<String> all = new ArrayList<>(bold(words));
+    all.addAll(Wrapped.lines("-".repeat(Math.min(width, Wrapped.length(words))), width));
+    return all;
+  }
+
+  private List<String> printed(List<Line.Cell> cells) {
     List<List<String>> columns = new ArrayList<>();
     int left = width;
     for (int i = 0; i < cells.size(); i++) {
       boolean last = i == cells.size() - 1;
       columns.add(Wrapped.lines(cells.get(i).words(), last ? left : cells.get(i).width()));
-      left -= cells.get(i).width() + Cell.GAP;
+      left -= cells.get(i).width() + Line.Cell.GAP;
     }
-    int lines = columns.stream().mapToInt(List::size).max().orElse(0);
-    for (int line = 0; line < lines; line++) {
-      text.append(line(cells, columns, line).stripTrailing()).append('\n');
+    int most = columns.stream().mapToInt(List::size).max().orElse(0);
+    List<String> rows = new ArrayList<>();
+    for (int line = 0; line < most; line++) {
+      rows.add(row(cells, columns, line).stripTrailing());
     }
-    return this;
+    return rows;
   }
 
-  private String line(List<Cell> cells, List<List<String>> columns, int line) {
+  private String row(List<Line.Cell> cells, List<List<String>> columns, int line) {
     StringBuilder row = new StringBuilder();
     for (int i = 0; i < cells.size(); i++) {
       String words = line < columns.get(i).size() ? columns.get(i).get(line) : "";
       row.append(cells.get(i).bold() && colour && !words.isEmpty() ? BOLD + words + PLAIN : words);
-      row.append(" ".repeat(Math.max(0, cells.get(i).width() - Wrapped.length(words)) + Cell.GAP));
+      row.append(" ".repeat(Math.max(0, cells.get(i).width() - Wrapped.length(words)) + Line.Cell.GAP));
     }
     return row.toString();
-  }
-
-  /** Words in a column; the last column's width does not matter. */
-  record Cell(String words, int width, boolean bold) {
-    static final int GAP = 2;
-  }
-
-  @Override
-  public String toString() {
-    return text.toString();
   }
 }

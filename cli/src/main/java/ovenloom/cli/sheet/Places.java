@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Set;
 
 /** Shelves and racks that an act empties, and those that it fills. */
-record Places(Set<String> emptied, Set<String> filled) {
+public record Places(Set<String> emptied, Set<String> filled) {
 
   static final Places NONE = new Places(Set.of(), Set.of());
 
-  Places {
+  public Places {
     emptied = Set.copyOf(emptied);
     filled = Set.copyOf(filled);
   }

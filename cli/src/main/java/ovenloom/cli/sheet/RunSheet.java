@@ -3,13 +3,9 @@ package ovenloom.cli.sheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.cli.sheet.Line.Cell;
 import ovenloom.model.life.Life;
-import ovenloom.model.menu.Event;
-import ovenloom.model.plan.OvenLog;
-import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 
 /**
@@ -32,7 +28,7 @@ public final class RunSheet {
     this.plan = plan;
     this.clock = new Clock(plan.event().calendar());
     this.life = Life.of(plan, 1);
-    this.acts = acts(Book.of(plan), life);
+    this.acts = Acts.of(plan, life);
     this.page = page;
   }
 
@@ -47,54 +43,24 @@ public final class RunSheet {
     RunSheet sheet = new RunSheet(plan, new Page(Math.max(NARROWEST, width), colour));
     sheet.title();
     sheet.days();
-    new HowWarm(plan, sheet.life, sheet.page).write();
-    new HowGood(plan, sheet.page).write();
+    afterword(plan, sheet.life, sheet.page);
     return sheet.page.toString();
   }
 
-  private static List<Act> acts(Book book, Life life) {
-    Words words = new Words(book.event().kitchen());
-    FreeHands hands = new FreeHands(book.plan());
-    List<DishAct> dishes = new ArrayList<>();
-    for (Armful armful : Armful.of(book)) {
-      dishes.addAll(new Start(book, words, armful).acts());
-    }
-    for (Placement run : book.plan().placements()) {
-      dishes.addAll(new Middle(book, run).acts());
-      dishes.addAll(new ProbeActs(book, hands, run).acts());
-    }
-    dishes.addAll(new CoolingActs(book, hands, life).acts());
-    FoodActs food = new FoodActs(book, words);
-    book.work().steps().forEach(step -> dishes.addAll(food.after(step)));
-    List<Act> acts = new ArrayList<>(DishAct.told(dishes, new Leaving(book, words)));
-    for (OvenLog log : book.plan().ovens()) {
-      acts.addAll(new OvenActs(book, words, log).acts());
-    }
-    acts.addAll(new PlaceActs(book, hands).acts());
-    acts.addAll(new WashActs(book).acts());
-    acts.addAll(new TableActs(book.event()).acts());
-    return hands.named(InOrder.of(acts));
+  /** What stands under the last act: how warm all of it is, how good the plan is, and the cautions. */
+  public static List<Line> afterword(Plan plan, Life life) {
+    return afterword(plan, life, new Page(NARROWEST, false)).lines();
+  }
+
+  private static Page afterword(Plan plan, Life life, Page page) {
+    new HowWarm(plan, life, page).write();
+    new HowGood(plan, page).write();
+    return page;
   }
 
   private void title() {
-    Event event = plan.event();
-    String courses = event.courses()
-        .stream()
-        .filter(new TableActs(event)::hasADish)
-        .map(course -> course.name() + " at " + clock.time(course.at()))
-        .collect(Collectors.joining(", "));
-    page.heading(event.name());
-    page.line(event.guests() + " guests. " + clock.date(0) + ": " + courses + "." + nothingFor());
-  }
-
-  private String nothingFor() {
-    List<String> bare = plan.event()
-        .courses()
-        .stream()
-        .filter(course -> !new TableActs(plan.event()).hasADish(course))
-        .map(course -> course.name() + " at " + clock.time(course.at()))
-        .toList();
-    return bare.isEmpty() ? "" : " Nothing is made here for " + Words.and(bare) + ".";
+    Title title = new Title(plan.event());
+    page.heading(title.name()).line(title.sentence());
   }
 
   private void days() {

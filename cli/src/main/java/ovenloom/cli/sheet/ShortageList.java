@@ -21,7 +21,7 @@ public final class ShortageList {
     Page page = new Page(width, false);
     for (Found.Shortage shortage : shortages) {
       String line = words(shortage.what()) + ", for " + steps(shortage.steps()) + ".";
-      page.row(List.of(new Page.Cell("Seems short:", 12, false), new Page.Cell(line, 0, false)));
+      page.row(List.of(new Line.Cell("Seems short:", 12, false), new Line.Cell(line, 0, false)));
     }
     return page.toString();
   }

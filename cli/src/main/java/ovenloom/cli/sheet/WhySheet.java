@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import ovenloom.cli.sheet.Page.Cell;
+import ovenloom.cli.sheet.Line.Cell;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.why.Hold;
 

@@ -1,0 +1,28 @@
+package ovenloom.cli.sheet;
+
+import java.util.List;
+
+/** A line of a sheet before it is known how wide the paper is. */
+public sealed interface Line {
+
+  record Blank() implements Line {}
+
+  record Heading(String words) implements Line {}
+
+  /** The heading of a part. */
+  record Underlined(String words) implements Line {}
+
+  record Sentence(String words) implements Line {}
+
+  /** Cells side by side, the last of which takes what is left of the width. */
+  record Row(List<Cell> cells) implements Line {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /** Words in a column; the last column's width does not matter. */
+  record Cell(String words, int width, boolean bold) {
+    static final int GAP = 2;
+  }
+}
