@@ -1,7 +1,5 @@
 package ovenloom.cli.command;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -63,7 +61,8 @@ final class Heat implements Callable<Integer> {
     }
     int printed = new Printer(kit).print(plan, file.toString(), () -> told(plan, dish.get()));
     Track track = printed == Answer.A_PLAN && drawing != null ? Life.of(plan, 1).of(dish.get(), batch) : null;
-    return track == null ? printed : draw(plan, track, drawing);
+    return track == null ? printed
+        : new Target(Objects.requireNonNull(drawing)).write(LifeDrawing.of(plan, track), kit.err());
   }
 
   private String told(Plan plan, Dish dish) {
@@ -72,14 +71,5 @@ final class Heat implements Callable<Integer> {
         ? Harmless.text(
             dish.name() + " is not followed: it goes nowhere.\n")
         : LifeSheet.of(plan, track, dish, batch, kit.terminal().width(), kit.terminal().colour());
-  }
-
-  private int draw(Plan plan, Track track, @Nullable Path path) {
-    try {
-      Files.writeString(Objects.requireNonNull(path), LifeDrawing.of(plan, track));
-      return Answer.A_PLAN;
-    } catch (IOException trouble) {
-      return Complaint.wrong(kit.err(), "cannot write " + path);
-    }
   }
 }

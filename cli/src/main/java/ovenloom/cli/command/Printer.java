@@ -1,6 +1,7 @@
 package ovenloom.cli.command;
 
 import java.util.List;
+import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import ovenloom.cli.sheet.BreakList;
 import ovenloom.cli.sheet.RunSheet;
@@ -18,10 +19,21 @@ record Printer(Kit kit) {
 
   /** Prints something else of it. */
   int print(Plan plan, String name, Supplier<String> words) {
-    List<Break> breaks = Audit.of(plan.event(), plan);
-    if (breaks.isEmpty()) {
+    return audited(plan, name, () -> {
       kit.out().print(words.get());
       return Answer.A_PLAN;
+    });
+  }
+
+  /** Keeps it in a file, as something else. */
+  int keep(Plan plan, String name, Target target, Keepsake keepsake) {
+    return audited(plan, name, () -> target.write(keepsake.of(plan), kit.err()));
+  }
+
+  private int audited(Plan plan, String name, IntSupplier then) {
+    List<Break> breaks = Audit.of(plan.event(), plan);
+    if (breaks.isEmpty()) {
+      return then.getAsInt();
     }
     kit.err().println("ovenloom: " + Harmless.text(name) + " is no plan: " + BreakList.count(breaks));
     kit.err().print(BreakList.of(plan.event(), breaks, kit.terminal().width()));

@@ -2,20 +2,26 @@ package ovenloom.cli.command;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.plan.Plan;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "show", abbreviateSynopsis = true,
-    description = "Prints a plan's run sheet again, once it has passed the audit.")
+@Command(name = "show", sortOptions = false, abbreviateSynopsis = true,
+    description = "Prints a plan's run sheet again, or keeps it as something else, once it has passed the audit.")
 final class Show implements Callable<Integer> {
 
   private final Kit kit;
 
   @Parameters(paramLabel = "PLAN", description = "A plan that solve has written.")
   private Path file;
+
+  @Option(names = "-o", paramLabel = "FILE", completionCandidates = Keepsake.Endings.class, description = {
+      "Keep it here instead, as what the name's ending says:", "${COMPLETION-CANDIDATES}."})
+  private @Nullable Path output;
 
   Show(Kit kit) {
     this.kit = kit;
@@ -26,7 +32,18 @@ final class Show implements Callable<Integer> {
     return switch (PlanFile.read(file)) {
       case Reading.Mistaken<Plan>(var mistakes) -> Complaint.about(kit.err(), file, mistakes);
       case Reading.Understood<Plan>(Plan plan, var sources, var notes) ->
-        new Printer(kit).print(plan, file.toString());
+        output == null ? new Printer(kit).print(plan, file.toString()) : keep(plan, new Target(output));
     };
+  }
+
+  private int keep(Plan plan, Target target) {
+    Keepsake keepsake = Keepsake.called(target.path());
+    if (keepsake == null) {
+      return Complaint.wrong(kit.err(), "cannot tell what to make of " + target.path(),
+          "Its name may end in " + String.join(", ", new Keepsake.Endings()) + ".");
+    }
+    String obstacle = target.obstacle();
+    return obstacle == null ? new Printer(kit).keep(plan, file.toString(), target, keepsake)
+        : Complaint.wrong(kit.err(), obstacle);
   }
 }

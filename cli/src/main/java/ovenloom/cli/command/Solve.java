@@ -1,7 +1,5 @@
 package ovenloom.cli.command;
 
-import java.io.IOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +9,7 @@ import ovenloom.cli.sheet.BoundText;
 import ovenloom.cli.sheet.ClaimsText;
 import ovenloom.cli.sheet.ClashText;
 import ovenloom.model.file.Mistake;
+import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
@@ -54,7 +53,7 @@ final class Solve implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PlanTarget target = keeping.output == null ? null : new PlanTarget(keeping.output);
+    Target target = keeping.output == null ? null : new Target(keeping.output);
     String obstacle = target == null ? null : target.obstacle();
     if (obstacle != null) {
       return Complaint.wrong(kit.err(), obstacle);
@@ -67,7 +66,7 @@ final class Solve implements Callable<Integer> {
   }
 
   private int solve(
-      Event event, List<Plan.Source> sources, List<Mistake> notes, @Nullable PlanTarget target) {
+      Event event, List<Plan.Source> sources, List<Mistake> notes, @Nullable Target target) {
     Notes.print(kit.err(), notes);
     Extents extents = Extents.of(event);
     Optional<Clash> clash = WindowLoads.of(extents);
@@ -89,7 +88,8 @@ final class Solve implements Callable<Integer> {
     if (answer == Answer.A_PLAN) {
       kit.out().print(BoundText.of(plan, kit.terminal().width()));
     }
-    return answer == Answer.A_PLAN && target != null ? write(plan, target) : answer;
+    return answer == Answer.A_PLAN && target != null ? target.write(PlanFile.json(plan), kit.err())
+        : answer;
   }
 
   private int noPlan(String why) {
@@ -107,21 +107,6 @@ final class Solve implements Callable<Integer> {
     } finally {
       kit.stop().stopListening();
       progress.clear();
-    }
-  }
-
-  /** A file's trouble says little more than its name, which may be of no use to anybody. */
-  private static String reason(IOException trouble) {
-    String reason = trouble instanceof FileSystemException file ? file.getReason() : trouble.getMessage();
-    return reason == null ? "the system lets no file be made there" : reason;
-  }
-
-  private int write(Plan plan, PlanTarget target) {
-    try {
-      target.write(plan);
-      return Answer.A_PLAN;
-    } catch (IOException trouble) {
-      return Complaint.wrong(kit.err(), "cannot write " + target.path() + ": " + reason(trouble));
     }
   }
 }

@@ -125,9 +125,8 @@ public final class Kitchens {
     runs.add(new Placement(last.dish(), last.step(), last.batches(), last.when().shiftedBy(10), last.baking(),
         last.burners(), last.shelves(), last.hands()));
     Path file = folder.resolve("late.json");
-    PlanFile.write(new Plan(plan.event(), plan.sources(), runs, plan.stays(), plan.ovens(), plan.washes(),
-        plan.layouts(), plan.score()), file);
-    return file;
+    return Files.writeString(file, PlanFile.json(new Plan(plan.event(), plan.sources(), runs, plan.stays(),
+        plan.ovens(), plan.washes(), plan.layouts(), plan.score())));
   }
 
   static Plan read(Path file) {

@@ -53,6 +53,35 @@ class ShowTest {
   }
 
   @Test
+  void a_plan_is_kept_as_a_page() throws IOException {
+    var page = folder.resolve("plan.html");
+
+    var typed = ovenloom("show", Kitchens.aPlan(folder), "-o", page);
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).isEmpty();
+    assertThat(Files.readString(page)).startsWith("<!doctype html>").contains("Soup");
+  }
+
+  @Test
+  void nobody_can_tell_what_to_make_of_a_name_that_says_nothing() {
+    var typed = ovenloom("show", Kitchens.aPlan(folder), "-o", folder.resolve("plan"));
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("cannot tell what to make of", ".html");
+  }
+
+  @Test
+  void a_plan_that_breaks_a_rule_is_kept_as_nothing() throws IOException {
+    var page = folder.resolve("plan.html");
+
+    var typed = ovenloom("show", Kitchens.aPlanThatIsLate(folder), "-o", page);
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(page).doesNotExist();
+  }
+
+  @Test
   void bold_letters_are_for_terminals() {
     var plan = Kitchens.aPlan(folder);
 

@@ -1,9 +1,7 @@
 package ovenloom.model.file;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -20,21 +18,6 @@ public final class PlanFile {
   /** The plan as text. */
   public static String json(Plan plan) {
     return JsonText.of(PlanWriter.draft(plan));
-  }
-
-  /**
-   * Writes a plan; a file of that name holds either what it held or all of the plan, whatever happens in between.
-   *
-   * @throws IOException where it cannot be written
-   */
-  public static void write(Plan plan, Path file) throws IOException {
-    Path beside = file.resolveSibling("." + file.getFileName() + ".part");
-    try {
-      Files.writeString(beside, json(plan));
-      Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(beside);
-    }
   }
 
   /**

@@ -42,7 +42,7 @@ class PlanFileTest {
   void a_plan_reads_as_it_was_written(long seed) throws IOException {
     Plan plan = RandomPlans.plan(seed, SUPPER);
 
-    PlanFile.write(plan, file);
+    WholeFile.write(PlanFile.json(plan), file);
 
     assertThat(read()).isEqualTo(plan);
   }
@@ -62,8 +62,8 @@ class PlanFileTest {
 
   @Test
   void a_plan_that_replaces_another_leaves_nothing_else_behind() throws IOException {
-    PlanFile.write(RandomPlans.plan(1, SUPPER), file);
-    PlanFile.write(RandomPlans.plan(2, SUPPER), file);
+    WholeFile.write(PlanFile.json(RandomPlans.plan(1, SUPPER)), file);
+    WholeFile.write(PlanFile.json(RandomPlans.plan(2, SUPPER)), file);
 
     assertThat(read()).isEqualTo(RandomPlans.plan(2, SUPPER));
     assertThat(folder.toFile().list()).containsExactly("plan.json");
@@ -94,7 +94,7 @@ class PlanFileTest {
   @Test
   void a_missing_plan_is_a_mistake_and_a_link_to_one_is_not() throws IOException {
     assertThat(PlanFile.read(file)).isInstanceOf(Reading.Mistaken.class);
-    PlanFile.write(RandomPlans.plan(1, SUPPER),
+    WholeFile.write(PlanFile.json(RandomPlans.plan(1, SUPPER)),
         Files.createDirectory(folder.resolve("elsewhere")).resolve("p.json"));
     Files.createSymbolicLink(file, folder.resolve("elsewhere/p.json"));
 
