@@ -69,28 +69,28 @@ public final class HandPlan {
   }
 
   /** Minutes of {@code 18:30} on the day. */
-  static int at(String time) {
+  public static int at(String time) {
     String[] parts = time.split(":", -1);
     return Integer.parseInt(parts[0]) * 60 + Integer.parseInt(parts[1]);
   }
 
   /** The first batch of a step, named {@code dish/step}, from a minute on. */
-  HandPlan run(String step, int from) {
+  public HandPlan run(String step, int from) {
     return run(step, from, run -> run);
   }
 
-  HandPlan run(String step, int from, UnaryOperator<HandRun> change) {
+  public HandPlan run(String step, int from, UnaryOperator<HandRun> change) {
     String[] names = step.split("/", -1);
     runs.add(change.apply(new HandRun(event, work, names[0], names[1], from)).placement());
     return this;
   }
 
   /** Where the first batch of a step's food waits; the parts follow one another from the run's end. */
-  HandPlan waits(String step, Object... placesAndEnds) {
+  public HandPlan waits(String step, Object... placesAndEnds) {
     return batchWaits(1, step, placesAndEnds);
   }
 
-  HandPlan batchWaits(int batch, String step, Object... placesAndEnds) {
+  public HandPlan batchWaits(int batch, String step, Object... placesAndEnds) {
     List<Stay.Part> parts = new ArrayList<>();
     String[] names = step.split("/", -1);
     int from = new Plan(event, List.of(), runs, List.of(), List.of(), List.of(), List.of(), score)
@@ -111,7 +111,7 @@ public final class HandPlan {
     return this;
   }
 
-  HandPlan wash(String vessel, int count, int from, String cook) {
+  public HandPlan wash(String vessel, int count, int from, String cook) {
     washes.add(new Wash(vessel, count, new Stretch(from, from + 5), cook));
     return this;
   }

@@ -20,7 +20,7 @@ import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.ShelfPlace;
 
 /** One run of a {@link HandPlan}. */
-final class HandRun {
+public final class HandRun {
 
   private final Event event;
   private final Work work;
@@ -48,12 +48,12 @@ final class HandRun {
     this.oven = event.kitchen().ovens().getFirst();
   }
 
-  HandRun batches(int first, int last) {
+  public HandRun batches(int first, int last) {
     batches = new Batches(first, last);
     return this;
   }
 
-  HandRun minutes(int booked) {
+  public HandRun minutes(int booked) {
     minutes = booked;
     return this;
   }
@@ -69,7 +69,7 @@ final class HandRun {
     return this;
   }
 
-  HandRun by(String name) {
+  public HandRun by(String name) {
     cook = name;
     unloads = name;
     return this;
@@ -85,7 +85,7 @@ final class HandRun {
     return this;
   }
 
-  HandRun racks(Integer... each) {
+  public HandRun racks(Integer... each) {
     racks = List.of(each);
     return this;
   }

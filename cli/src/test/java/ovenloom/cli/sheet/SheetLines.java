@@ -5,9 +5,9 @@ import java.util.List;
 import ovenloom.model.plan.Plan;
 
 /** A kitchen for suppers made by hand, and its run sheets as tests read them. */
-final class SheetLines {
+public final class SheetLines {
 
-  static final String KITCHEN = """
+  public static final String KITCHEN = """
       ovenloom: 1
       event: Supper
       guests: 8
@@ -24,7 +24,7 @@ final class SheetLines {
         vessels: {dish: {count: 3, size: 30 x 20 x 6 cm}, tray: {count: 4, size: 25 x 20 x 3 cm}, pot: {count: 2, size: 20 x 20 x 15 cm}, platter: 1}
       """;
 
-  static final String HOST = """
+  public static final String HOST = """
       cooks: [{name: Host, hours: {2 days before: 9:00-23:00, day before: 9:00-23:00, on the day: 8:00-21:00}}]
       """;
 

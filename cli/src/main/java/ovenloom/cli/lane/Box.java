@@ -1,0 +1,48 @@
+package ovenloom.cli.lane;
+
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.menu.Batches;
+import ovenloom.model.plan.Placement;
+import ovenloom.model.plan.Stay;
+
+/**
+ * What a lane is taken by for a while.
+ *
+ * @param dish whose food it is, or which vessel is washed; empty for a break
+ * @param step of that dish; empty where it is for none
+ * @param count of vessels, else 1
+ * @param row of the lane, from 0: in an oven the rack from the bottom, elsewhere the first that is free
+ */
+public record Box(Use use, Stretch when, String dish, String step, Batches batches, int count, int row) {
+
+  /** What for. */
+  public enum Use {
+    /** A step is done there. */
+    WORK,
+
+    /** Food waits there after a step. */
+    WAIT,
+
+    /** A vessel holds food, wherever it stands. */
+    FULL,
+
+    WASH,
+    BREAK
+  }
+
+  static Box of(Placement run) {
+    return new Box(Use.WORK, run.when(), run.dish(), run.step(), run.batches(), 1, 0);
+  }
+
+  static Box of(Stay stay, Stay.Part part) {
+    return new Box(Use.WAIT, part.when(), stay.dish(), stay.step(), stay.batches(), 1, 0);
+  }
+
+  Box during(Stretch other) {
+    return new Box(use, other, dish, step, batches, count, row);
+  }
+
+  Box inRow(int other) {
+    return new Box(use, when, dish, step, batches, count, other);
+  }
+}
