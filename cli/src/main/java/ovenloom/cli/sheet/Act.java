@@ -9,7 +9,7 @@ import java.util.List;
  * @param cooks who is booked for it; none where it needs nobody in particular
  * @param thing what it is done to, which is what the eye looks for: a dish, an oven
  * @param words what is done, in sentences
- * @param places what is empty and what is full after it
+ * @param places where it is done
  */
 public record Act(int at, Turn turn, List<String> cooks, String thing, String words, Places places)
     implements

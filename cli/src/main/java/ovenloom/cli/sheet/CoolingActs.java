@@ -35,9 +35,10 @@ record CoolingActs(Book book, FreeHands hands, Life life) {
     return acts;
   }
 
-  private static List<DishAct> acts(int at, Turn turn, List<BatchStep> steps, String words) {
+  private List<DishAct> acts(int at, Turn turn, List<BatchStep> steps, String words) {
     return steps.stream()
-        .map(step -> new DishAct(at, turn, List.of(), step, step.batches(), words, Places.NONE))
+        .map(step -> new DishAct(at, turn, List.of(), step, step.batches(), words,
+            Places.at(Journey.of(book, step).before(at).spot())))
         .toList();
   }
 

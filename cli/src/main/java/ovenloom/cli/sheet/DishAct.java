@@ -13,7 +13,7 @@ import ovenloom.model.menu.Filling;
  * @param from what it is taken out of; the worktop where it is taken out of nothing
  * @param words what is done next, in sentences
  * @param served what goes to the table in it
- * @param places what is empty and what is full after it
+ * @param places where it is done
  */
 record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches batches, Spot from,
     String words, List<Filling> served, Places places) {
@@ -48,15 +48,15 @@ record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches ba
   }
 
   private Act line(List<DishAct> same, Leaving leaving) {
-    Spot all = same.stream().map(DishAct::from).reduce(Spot::and).orElse(from);
-    List<String> sentences = new ArrayList<>(List.of(batches(same), leaving.sentence(all), words));
+    Spot out = same.stream().map(DishAct::from).reduce(Spot::and).orElse(from);
+    List<String> sentences = new ArrayList<>(List.of(batches(same), leaving.sentence(out), words));
     if (turn == Turn.SERVE) {
       List<Filling> vessels = same.stream().flatMap(act -> act.served.stream()).distinct().toList();
       sentences.add("To the table" + Words.in(vessels) + ".");
     }
     sentences.removeIf(String::isEmpty);
-    Places emptied = same.stream().map(DishAct::places).reduce(places, Places::and);
-    return new Act(at, turn, cooks, step.dish().name(), String.join(" ", sentences), emptied);
+    Places all = same.stream().map(DishAct::places).reduce(places, Places::and);
+    return new Act(at, turn, cooks, step.dish().name(), String.join(" ", sentences), all);
   }
 
   private String batches(List<DishAct> same) {

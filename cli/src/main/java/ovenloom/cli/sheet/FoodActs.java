@@ -47,7 +47,7 @@ final class FoodActs {
         .anyMatch(taker -> book.run(taker).when().from() == now);
     if (isSplit) {
       String left = new Leftover(book, journey, now).sentence(Words.small(into(to.spot())) + until);
-      return one(journey, now, Turn.WAIT, left);
+      return one(journey, now, Turn.WAIT, left, Places.at(from.spot()).and(Places.at(to.spot())));
     }
     if (from.spot() instanceof Spot.OnShelves(String store, List<String> shelves)
         && to.spot() instanceof Spot.OnShelves(String same, List<String> others) && same.equals(store)) {
@@ -84,10 +84,11 @@ final class FoodActs {
       case Spot.InOven(String oven, List<Integer> racks) -> {
         String how = leg.hold() == null ? ", switched off," : " at " + leg.hold().written();
         yield one(journey, leg.when().from(), Turn.BY_ITSELF,
-            "Leave in " + words.oven(oven) + how + until + ".");
+            "Leave in " + words.oven(oven) + how + until + ".", Places.at(leg.spot()));
       }
       case Spot.OnBurners(List<String> burners) ->
-        one(journey, leg.when().from(), Turn.WAIT, "Turn the burner low. Keep warm on it" + until + ".");
+        one(journey, leg.when().from(), Turn.WAIT, "Turn the burner low. Keep warm on it" + until + ".",
+            Places.NONE);
       case Spot.Bench() -> List.of();
       case Spot.OnShelves(String store, List<String> shelves) -> List.of();
       case Spot.InMachine(String machine) -> List.of();
@@ -118,8 +119,8 @@ final class FoodActs {
         .noneMatch(next -> book.run(next).when().from() == journey.end());
   }
 
-  private static List<DishAct> one(Journey journey, int at, Turn turn, String words) {
-    return List.of(new DishAct(at, turn, List.of(), journey.step(), journey.step().batches(), words,
-        Places.NONE));
+  private static List<DishAct> one(Journey journey, int at, Turn turn, String words, Places places) {
+    return List.of(
+        new DishAct(at, turn, List.of(), journey.step(), journey.step().batches(), words, places));
   }
 }

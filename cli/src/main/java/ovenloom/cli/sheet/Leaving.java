@@ -44,7 +44,8 @@ record Leaving(Book book, Words words) {
       if (isPutDown && !unloading.isLong()) {
         return List.of(act(journey, unloading.at(), turn, out.cooks(), leg.spot(), to, next));
       }
-      acts.add(act(journey, unloading.at(), Turn.OUT, out.cooks(), HERE, HERE, length(leg, out)));
+      acts.add(act(journey, unloading.at(), Turn.OUT, out.cooks(), HERE, length(leg, out),
+          Places.at(leg.spot())));
       if (!next.isEmpty() || turn == Turn.SERVE) {
         acts.add(act(journey, at, turn, turn == Turn.SERVE ? List.of() : out.cooks(), HERE, to, next));
       }
@@ -72,9 +73,16 @@ record Leaving(Book book, Words words) {
 
   private DishAct act(Journey journey, int at, Turn turn, List<String> cooks, Spot from,
       Spot to, String words) {
+    Places moved = Places.between(from, to);
+    return act(journey, at, turn, cooks, from, words,
+        turn == Turn.SERVE ? moved.and(Places.onto(Place.TABLE)) : moved);
+  }
+
+  private DishAct act(Journey journey, int at, Turn turn, List<String> cooks, Spot from, String words,
+      Places places) {
     List<Filling> served = turn == Turn.SERVE ? book.work().fillingsOf(journey.step().index()) : List.of();
     return new DishAct(at, turn, cooks, journey.step(), journey.step().batches(), from, words, served,
-        Places.between(from, to));
+        places);
   }
 
   private Clock clock() {

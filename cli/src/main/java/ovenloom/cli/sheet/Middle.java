@@ -30,7 +30,7 @@ record Middle(Book book, Placement run) {
       if (!words.isEmpty()) {
         acts.add(new DishAct(
             work.get(i).when().from(), Turn.WORK, work.get(i).cooks(), step, run.batches(), words,
-            Places.NONE));
+            Places.at(Journey.spot(step, run))));
       }
     }
     return acts;

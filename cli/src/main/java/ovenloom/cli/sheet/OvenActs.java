@@ -2,6 +2,7 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.OvenLog.Doing;
@@ -81,6 +82,7 @@ record OvenActs(Book book, Words words, OvenLog log) {
   }
 
   private Act act(int at, String what) {
-    return new Act(at, Turn.DIAL, List.of(), words.ovenAlone(log.oven()), what);
+    return new Act(at, Turn.DIAL, List.of(), words.ovenAlone(log.oven()), what,
+        Places.at(Set.of(Place.all(log.oven()))));
   }
 }

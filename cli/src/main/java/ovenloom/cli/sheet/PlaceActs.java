@@ -2,6 +2,7 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import ovenloom.cli.sheet.Act.Turn;
@@ -49,7 +50,8 @@ record PlaceActs(Book book, FreeHands hands) {
   }
 
   private static Act act(Store store, int at, Turn turn, String words) {
-    return new Act(at, turn, List.of(), Words.capital(store.name()), words);
+    return new Act(at, turn, List.of(), Words.capital(store.name()), words,
+        Places.at(Set.of(Place.all(store.name()))));
   }
 
   /** In time, by whoever is there last before it; else as soon as somebody is. */

@@ -43,7 +43,8 @@ record ProbeActs(Book book, FreeHands hands, Placement run) {
   }
 
   private DishAct act(int at, List<String> cooks, BatchStep step, String words) {
-    return new DishAct(at, Turn.PROBE, cooks, step, run.batches(), words, Places.NONE);
+    return new DishAct(at, Turn.PROBE, cooks, step, run.batches(), words,
+        Places.at(Journey.spot(step, run)));
   }
 
   private static String probe(BatchStep step, long celsius) {

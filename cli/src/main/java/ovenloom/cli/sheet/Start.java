@@ -7,20 +7,17 @@ import java.util.Set;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
-import ovenloom.model.menu.StartState;
 import ovenloom.model.plan.HandsOn;
 
 /** The first minute of a run: its food is fetched, and the work begins. */
 final class Start {
-
-  /** Words by which a step that brings food home begins. */
-  private static final Set<String> BRINGS = Set.of("buy", "fetch", "collect");
 
   private final Book book;
   private final Words words;
   private final Armful armful;
   private final BatchStep step;
   private final Fetching fetching;
+  private final OutOfTheCold cold;
   private final Spot spot;
   private final List<Fetching.Food> foods;
   private final boolean isThereAlready;
@@ -34,6 +31,7 @@ final class Start {
     this.armful = armful;
     this.step = armful.step();
     this.fetching = new Fetching(book, words, armful);
+    this.cold = new OutOfTheCold(book, step);
     this.spot = armful.spot();
     this.foods = fetching.all();
     this.isThereAlready = !foods.isEmpty() && foods.stream().allMatch(Fetching.Food::isThere);
@@ -42,7 +40,7 @@ final class Start {
   List<DishAct> acts() {
     List<String> cooks = new ArrayList<>(cooks());
     foods.forEach(food -> fetch(food, cooks));
-    sentences.add(outOfTheCold());
+    sentences.add(cold.sentence());
     String begins = new Arrival(book, words, armful, isThereAlready).sentences();
     sentences.add(begins + new Waiting(book, armful.runs()).after(spot)
         + fetching.with() + cover() + served());
@@ -55,10 +53,11 @@ final class Start {
   }
 
   private Places places() {
+    Places here = Places.between(new Spot.Bench(), spot).and(cold.places());
     return foods.stream()
         .filter(food -> !food.isThere())
         .map(food -> Places.between(food.leg().spot(), spot))
-        .reduce(Places.between(new Spot.Bench(), spot), Places::and);
+        .reduce(isServed() ? here.and(Places.onto(Place.TABLE)) : here, Places::and);
   }
 
   /** In the same line, unless somebody else takes it out, or takes a while to. */
@@ -83,20 +82,6 @@ final class Start {
     sentences.add(fetching.sentence(food, foods, leaving.sentence(food.leg().spot())));
   }
 
-  /** What a file says is cold when its first step begins has been somewhere cold; in a shop, if that step brings it. */
-  private String outOfTheCold() {
-    StartState starts = step.step().starts();
-    boolean brings = BRINGS.contains(step.step().name().split(" ", 2)[0]);
-    if (starts == null || brings || !book.feeding(step).isEmpty()) {
-      return "";
-    }
-    return switch (starts) {
-      case STRAIGHT_ON, RESTED -> "";
-      case CHILLED -> "Out of the fridge.";
-      case FROZEN -> "Out of the freezer.";
-    };
-  }
-
   /** What its card says of a lid or foil; told of a whole dish where it is made, and where it comes hot. */
   private String cover() {
     Boolean own = step.step().covered();
@@ -117,11 +102,14 @@ final class Start {
 
   /** What is plated or carved at the table time goes there as soon as it is. */
   private String served() {
-    boolean isServed = step.step().serve() && book.work().goesToTheTable(step.index());
-    if (!isServed) {
+    if (!isServed()) {
       return "";
     }
     return " To the table" + (armful.filled().isEmpty() ? Words.in(armful.fillings()) : "") + ".";
+  }
+
+  private boolean isServed() {
+    return step.step().serve() && book.work().goesToTheTable(step.index());
   }
 
   private List<String> cooks() {
