@@ -79,6 +79,10 @@ final class Complaint {
 
   /** Lines after the first are indented. */
   static int wrong(PrintWriter err, String... lines) {
+    return wrong(err, List.of(lines));
+  }
+
+  static int wrong(PrintWriter err, List<String> lines) {
     err.println("ovenloom: " + Harmless.text(String.join("\n  ", lines)));
     return Answer.WRONG;
   }

@@ -3,15 +3,18 @@ package ovenloom.cli.command;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.PartSheet;
+import ovenloom.cli.sheet.View;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.plan.Plan;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "show", sortOptions = false, abbreviateSynopsis = true,
-    description = "Prints a plan's run sheet again, or keeps it as something else, once it has passed the audit.")
+    description = "Prints a plan's run sheet again, all or a part of it, or keeps it as something else, once it has passed the audit.")
 final class Show implements Callable<Integer> {
 
   private final Kit kit;
@@ -23,6 +26,9 @@ final class Show implements Callable<Integer> {
       "Keep it here instead, as what the name's ending says:", "${COMPLETION-CANDIDATES}."})
   private @Nullable Path output;
 
+  @ArgGroup(validate = false, heading = "%nA part of it%n")
+  private ViewOptions part = new ViewOptions();
+
   Show(Kit kit) {
     this.kit = kit;
   }
@@ -32,7 +38,19 @@ final class Show implements Callable<Integer> {
     return switch (PlanFile.read(file)) {
       case Reading.Mistaken<Plan>(var mistakes) -> Complaint.about(kit.err(), file, mistakes);
       case Reading.Understood<Plan>(Plan plan, var sources, var notes) ->
-        output == null ? new Printer(kit).print(plan, file.toString()) : keep(plan, new Target(output));
+        output == null ? show(plan) : keep(plan, new Target(output));
+    };
+  }
+
+  private int show(Plan plan) {
+    Printer printer = new Printer(kit);
+    if (part.asked().isEmpty()) {
+      return printer.print(plan, file.toString());
+    }
+    return switch (part.view(plan)) {
+      case Asked.Wrong<View>(var lines) -> Complaint.wrong(kit.err(), lines);
+      case Asked.For<View>(View view) -> printer.print(plan, file.toString(),
+          () -> PartSheet.of(plan, view, kit.terminal().width(), kit.terminal().colour()));
     };
   }
 
@@ -41,6 +59,10 @@ final class Show implements Callable<Integer> {
     if (keepsake == null) {
       return Complaint.wrong(kit.err(), "cannot tell what to make of " + target.path(),
           "Its name may end in " + String.join(", ", new Keepsake.Endings()) + ".");
+    }
+    if (!part.asked().isEmpty()) {
+      return Complaint.wrong(kit.err(), target.path() + " would hold the whole plan",
+          "Leave out -o, or " + String.join(" and ", part.asked()) + ".");
     }
     String obstacle = target.obstacle();
     return obstacle == null ? new Printer(kit).keep(plan, file.toString(), target, keepsake)

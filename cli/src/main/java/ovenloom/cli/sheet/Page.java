@@ -2,9 +2,12 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import ovenloom.model.menu.Event;
 
 /** Text in columns, wrapped at a width in characters. */
 final class Page {
+
+  static final int NARROWEST = 40;
 
   private static final String BOLD = "\u001b[1m";
   private static final String PLAIN = "\u001b[0m";
@@ -16,6 +19,12 @@ final class Page {
   Page(int width, boolean colour) {
     this.width = width;
     this.colour = colour;
+  }
+
+  /** With what the event is, for how many and when at its head. */
+  static Page of(Event event, int width, boolean colour) {
+    Title title = new Title(event);
+    return new Page(Math.max(NARROWEST, width), colour).heading(title.name()).line(title.sentence());
   }
 
   int width() {

@@ -38,9 +38,13 @@ public final class SheetLines {
 
   /** Lines of a wide sheet, each with its time, and a bar between columns. */
   static List<String> lines(Plan plan) {
+    return lines(RunSheet.of(plan, 400, false));
+  }
+
+  static List<String> lines(String sheet) {
     List<String> lines = new ArrayList<>();
     String time = "";
-    for (String line : RunSheet.of(plan, 400, false).lines().toList()) {
+    for (String line : sheet.lines().toList()) {
       time = line.matches("\\d\\d:\\d\\d .*") ? line.substring(0, 5) : time;
       lines.add((line.startsWith("       ") ? time + line.substring(5) : line).replaceAll(" {2,}", " | "));
     }

@@ -1,0 +1,63 @@
+package ovenloom.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ovenloom.cli.command.Typed.ovenloom;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A part of a plan, asked for by name. */
+class ShowPartTest {
+
+  @TempDir
+  private static Path folder;
+
+  private static Path plan;
+
+  @BeforeAll
+  static void a_plan() {
+    plan = Kitchens.aPlan(folder);
+  }
+
+  @Test
+  void a_cook_may_be_written_small() {
+    var typed = ovenloom("show", plan, "--cook", "cook");
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).contains("Only what Cook does", "Slice the leeks", "This is a part.");
+  }
+
+  @Test
+  void a_cook_whom_nobody_knows_is_told_with_the_nearest() {
+    var typed = ovenloom("show", plan, "--cook", "Coko");
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.out()).isEmpty();
+    assertThat(typed.err()).isEqualTo("""
+        ovenloom: there is no cook "Coko"
+          Did you mean "Cook"?
+          There is: Cook
+        """);
+  }
+
+  @Test
+  void what_is_kept_is_kept_whole() {
+    var page = folder.resolve("part.html");
+
+    var typed = ovenloom("show", plan, "--cook", "Cook", "-o", page);
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("would hold the whole plan", "Leave out -o, or --cook.");
+    assertThat(page).doesNotExist();
+  }
+
+  @Test
+  void no_part_is_shown_of_a_plan_that_breaks_a_rule() throws Exception {
+    var typed = ovenloom("show", Kitchens.aPlanThatIsLate(folder), "--cook", "Cook");
+
+    assertThat(typed.code()).isEqualTo(1);
+    assertThat(typed.out()).isEmpty();
+  }
+}
