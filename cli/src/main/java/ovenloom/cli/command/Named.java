@@ -15,9 +15,10 @@ record Named<T>(String kind, List<Thing<T>> things) {
   /**
    * One of them.
    *
-   * @param names all it is called, first what it is shown as
+   * @param shown where all there are must be told; empty for what is told with another
+   * @param names all it is called
    */
-  record Thing<T>(T thing, List<String> names) {
+  record Thing<T>(T thing, String shown, List<String> names) {
     Thing {
       names = List.copyOf(names);
     }
@@ -51,8 +52,8 @@ record Named<T>(String kind, List<Thing<T>> things) {
     if (nearest != null) {
       lines.add("Did you mean \"" + nearest + "\"?");
     }
-    List<String> shown = things.stream().map(each -> each.names().getFirst()).toList();
-    lines.add(shown.isEmpty() ? "There is none." : "There is: " + String.join("; ", shown));
+    List<String> shown = things.stream().map(Thing::shown).filter(each -> !each.isEmpty()).toList();
+    lines.add(shown.isEmpty() ? "There is none." : "There is: " + String.join(", ", shown));
     return lines;
   }
 }

@@ -28,7 +28,7 @@ record OutOfTheCold(Book book, BatchStep step) {
         .stores()
         .stream()
         .filter(this::mayHaveHeldIt)
-        .map(store -> Place.all(store.name()))
+        .map(store -> Place.somewhereIn(store.name()))
         .collect(Collectors.toSet()));
   }
 

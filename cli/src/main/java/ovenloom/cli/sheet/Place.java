@@ -11,8 +11,14 @@ public record Place(String whole, String part) {
   /** Nothing in a kitchen is without a name. */
   static final Place TABLE = new Place("", "");
 
-  static Place all(String whole) {
+  /** All of it. */
+  public static Place all(String whole) {
     return new Place(whole, "");
+  }
+
+  /** A part of it, and nobody knows which. */
+  static Place somewhereIn(String whole) {
+    return new Place(whole, " ");
   }
 
   /** Whether they have some room in common. */

@@ -23,6 +23,7 @@ final class Start {
   private final boolean isThereAlready;
   private final Set<String> sentences = new LinkedHashSet<>();
   private final List<DishAct> acts = new ArrayList<>();
+  private Places taken = Places.NONE;
   private boolean isEmptied;
 
   Start(Book book, Words words, Armful armful) {
@@ -53,11 +54,8 @@ final class Start {
   }
 
   private Places places() {
-    Places here = Places.between(new Spot.Bench(), spot).and(cold.places());
-    return foods.stream()
-        .filter(food -> !food.isThere())
-        .map(food -> Places.between(food.leg().spot(), spot))
-        .reduce(isServed() ? here.and(Places.onto(Place.TABLE)) : here, Places::and);
+    Places all = taken.and(cold.places()).and(Places.between(new Spot.Bench(), spot));
+    return isServed() ? all.and(Places.onto(Place.TABLE)) : all;
   }
 
   /** In the same line, unless somebody else takes it out, or takes a while to. */
@@ -77,6 +75,9 @@ final class Start {
     if (out != null) {
       cooks.clear();
       cooks.addAll(out.cooks());
+    }
+    if (!food.isThere()) {
+      taken = taken.and(Places.between(food.leg().spot(), spot));
     }
     isEmptied |= !food.isThere() && !(food.leg().spot() instanceof Spot.Bench);
     sentences.add(fetching.sentence(food, foods, leaving.sentence(food.leg().spot())));

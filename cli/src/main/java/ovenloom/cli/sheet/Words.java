@@ -15,14 +15,14 @@ import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.menu.Filling;
 
 /** What things in this kitchen are called, as one who works there would point at them. */
-record Words(Kitchen kitchen) {
+public record Words(Kitchen kitchen) {
 
   /** What a burner is called that nobody gave a name: any other of its size will do. */
   private static final Pattern NUMBERED = Pattern.compile("(small|medium|large) burner \\d+");
   private static final Pattern NUMBERED_SHELF = Pattern.compile("shelf \\d{1,6}");
 
   /** {@code the oven} where there is but one. */
-  String oven(String name) {
+  public String oven(String name) {
     return kitchen.ovens().size() == 1 ? "the oven" : "the " + name;
   }
 
@@ -92,13 +92,13 @@ record Words(Kitchen kitchen) {
   }
 
   /** {@code the kitchen fridge, top shelf}. */
-  String shelves(String store, List<String> shelves) {
+  public String shelves(String store, List<String> shelves) {
     boolean isOne = shelvesOf(store).size() == 1;
     return isOne ? "the " + store : "the " + store + ", " + shelvesAlone(store, shelves);
   }
 
   /** {@code top shelf}; {@code shelves 2 and 3}. */
-  String shelvesAlone(String store, List<String> shelves) {
+  public String shelvesAlone(String store, List<String> shelves) {
     List<String> different = shelvesOf(store).stream().filter(shelves::contains).toList();
     if (different.size() > 1 && different.stream().allMatch(name -> NUMBERED_SHELF.matcher(name).matches())) {
       List<Integer> numbers = different.stream()

@@ -43,6 +43,15 @@ class ShowPartTest {
   }
 
   @Test
+  void one_asks_for_one_part_at_a_time() {
+    var typed = ovenloom("show", plan, "--oven", "oven", "--shelf", "fridge");
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err())
+        .isEqualTo("ovenloom: --oven and --shelf show different parts of a plan\n  Ask for one.\n");
+  }
+
+  @Test
   void what_is_kept_is_kept_whole() {
     var page = folder.resolve("part.html");
 

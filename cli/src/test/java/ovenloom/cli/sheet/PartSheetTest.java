@@ -55,6 +55,35 @@ class PartSheetTest {
   }
 
   @Test
+  void an_oven_shows_its_dial_and_what_happens_to_what_is_in_it() {
+    var lines = lines(new View.OfPlace(Place.all("oven"), "the oven"));
+
+    assertThat(lines).containsSubsequence("Only what concerns the oven.",
+        "17:50 | Mira | Oven | Preheat: 180 C, ready at 18:00.",
+        "18:20 | Jonas | Pie | Bake: hands-on until 18:22.",
+        "18:45 | Jonas | Pie | Out of the oven. Onto the counter until 19:00.");
+    assertThat(lines).noneMatch(line -> line.contains("Salad") || line.contains("SUPPER"));
+  }
+
+  @Test
+  void a_shelf_shows_what_is_put_on_it_and_taken_off() {
+    var lines = lines(new View.OfPlace(new Place("fridge", "top"), "the fridge, top shelf"));
+
+    assertThat(lines.stream().filter(line -> line.startsWith("1"))).containsExactly(
+        "12:20 | Jonas | Pie | Into the fridge, top shelf, until 18:00.",
+        "18:00 | Jonas | Pie | Out of the fridge, top shelf. Into the oven (dish): lower rack, 180 C."
+            + " Look from 18:40, out by 18:45, at 74 C inside.");
+  }
+
+  @Test
+  void where_nothing_is_done_it_says_so() {
+    assertThat(lines(new View.OfPlace(new Place("fridge", "low"), "the fridge, low shelf")))
+        .contains(
+            "Nothing is done there. This is a part. The whole sheet also says how warm each dish is at the table,"
+                + " and what a plan cannot know.");
+  }
+
+  @Test
   void a_part_says_that_it_is_one() {
     assertThat(lines(new View.OfCook("Jonas")).getLast()).startsWith("This is a part.");
   }

@@ -60,10 +60,16 @@ class PlacesTest {
   }
 
   @Test
-  void a_shelf_is_where_food_is_put_and_taken_from_and_what_comes_out_of_the_cold_may_have_been_on_any() {
-    assertThat(doneAt(TOP)).containsExactly("12:00 Out of the fridge",
+  void a_shelf_is_where_food_is_put_and_taken_from() {
+    assertThat(doneAt(TOP)).containsExactly("12:20 Into the fridge, top shelf, until 18",
+        "18:00 Out of the fridge, top shelf");
+    assertThat(doneAt(new Place("fridge", "low"))).isEmpty();
+  }
+
+  @Test
+  void what_comes_out_of_the_fridge_at_first_was_in_it_on_no_shelf_that_is_known() {
+    assertThat(doneAt(Place.all("fridge"))).containsExactly("12:00 Out of the fridge",
         "12:20 Into the fridge, top shelf, until 18", "18:00 Out of the fridge, top shelf");
-    assertThat(doneAt(new Place("fridge", "low"))).containsExactly("12:00 Out of the fridge");
   }
 
   @Test
