@@ -77,7 +77,7 @@ final class Explain implements Callable<Integer> {
           "Say which: " + String.join(", ", runs.stream().map(called::full).toList()));
     }
     Placement run = runs.getFirst();
-    return switch (question.minute(called.plan().event().calendar(), run)) {
+    return switch (question.minute(called.plan().event(), run)) {
       case Parsed.Bad<Integer> bad ->
         Complaint.wrong(kit.err(), "\"" + question.time() + "\" is no time",
             "Say \"" + question.name() + " at 16:00\", or \"" + question.name() + " at day before 16:00\".");

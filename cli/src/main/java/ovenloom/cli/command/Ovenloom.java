@@ -1,6 +1,7 @@
 package ovenloom.cli.command;
 
 import java.io.PrintWriter;
+import java.time.InstantSource;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
@@ -41,9 +42,10 @@ public final class Ovenloom implements Runnable {
    * @param out results
    * @param err everything else
    * @param stop Ctrl-C
+   * @param clock what time it is
    */
-  public Ovenloom(PrintWriter out, PrintWriter err, Terminal terminal, Stop stop) {
-    this.kit = new Kit(out, err, terminal, stop);
+  public Ovenloom(PrintWriter out, PrintWriter err, Terminal terminal, Stop stop, InstantSource clock) {
+    this.kit = new Kit(out, err, terminal, stop, clock);
   }
 
   /** Does what is typed, and returns the exit code. */

@@ -3,9 +3,8 @@ package ovenloom.cli.command;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import ovenloom.model.file.Days;
-import ovenloom.model.measure.Calendar;
 import ovenloom.model.measure.Parsed;
+import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Placement;
 
 /**
@@ -17,7 +16,6 @@ import ovenloom.model.plan.Placement;
 record Question(String name, String time) {
 
   private static final Pattern AT = Pattern.compile("(.+) at (.*[0-9].*)");
-  private static final Pattern TIME_ALONE = Pattern.compile("[0-9:]+");
 
   /** Null for words that ask for no time. */
   static @Nullable Question of(String words) {
@@ -26,9 +24,7 @@ record Question(String name, String time) {
   }
 
   /** The minute that is asked for; a time without a day is of the day on which the run begins. */
-  Parsed<Integer> minute(Calendar calendar, Placement run) {
-    boolean isOfTheSameDay = TIME_ALONE.matcher(time).matches();
-    String day = isOfTheSameDay ? calendar.at(run.when().from()).toLocalDate() + " " : "";
-    return new Days(calendar).minute(day + time);
+  Parsed<Integer> minute(Event event, Placement run) {
+    return new Moment(time).minute(event, event.calendar().at(run.when().from()).toLocalDate());
   }
 }

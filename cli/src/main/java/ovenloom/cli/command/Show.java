@@ -3,8 +3,8 @@ package ovenloom.cli.command;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.Part;
 import ovenloom.cli.sheet.PartSheet;
-import ovenloom.cli.sheet.View;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.plan.Plan;
@@ -47,10 +47,10 @@ final class Show implements Callable<Integer> {
     if (part.asked().isEmpty()) {
       return printer.print(plan, file.toString());
     }
-    return switch (part.view(plan)) {
-      case Asked.Wrong<View>(var lines) -> Complaint.wrong(kit.err(), lines);
-      case Asked.For<View>(View view) -> printer.print(plan, file.toString(),
-          () -> PartSheet.of(plan, view, kit.terminal().width(), kit.terminal().colour()));
+    return switch (part.part(plan.event(), kit.clock())) {
+      case Asked.Wrong<Part>(var lines) -> Complaint.wrong(kit.err(), lines);
+      case Asked.For<Part>(Part some) -> printer.print(plan, file.toString(),
+          () -> PartSheet.of(plan, some, kit.terminal().width(), kit.terminal().colour()));
     };
   }
 

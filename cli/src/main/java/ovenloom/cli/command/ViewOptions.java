@@ -1,10 +1,14 @@
 package ovenloom.cli.command;
 
+import java.time.Duration;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.Part;
 import ovenloom.cli.sheet.View;
-import ovenloom.model.plan.Plan;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.menu.Event;
 import picocli.CommandLine.Option;
 
 /** Which part of a plan to show. */
@@ -24,30 +28,70 @@ final class ViewOptions {
           "\"fridge\", \"fridge, top shelf\" or \"fridge/top\"."})
   private @Nullable String shelf;
 
+  @Option(names = "--next", paramLabel = "TIME", converter = TimeOption.class,
+      description = {"What is under way, and what is to be done for so long.",
+          "From the present moment, unless --at says when: 1h, 90min."})
+  private @Nullable Duration next;
+
+  @Option(names = "--at", paramLabel = "WHEN",
+      description = {"The same, from then on; for an hour without --next.",
+          "17:40, on the day of the event; \"Saturday 17:40\"; \"day before 17:40\"; \"2026-10-10 17:40\"."})
+  private @Nullable String at;
+
   /** The options by which a part was asked for; none where all is to be shown. */
   List<String> asked() {
-    List<String> asked = new ArrayList<>();
-    if (cook != null) {
-      asked.add("--cook");
+    List<String> asked = new ArrayList<>(views());
+    if (next != null) {
+      asked.add("--next");
     }
-    if (oven != null) {
-      asked.add("--oven");
-    }
-    if (shelf != null) {
-      asked.add("--shelf");
+    if (at != null) {
+      asked.add("--at");
     }
     return asked;
   }
 
-  Asked<View> view(Plan plan) {
-    Viewable parts = new Viewable(plan.event());
-    if (asked().size() > 1) {
+  private List<String> views() {
+    List<String> views = new ArrayList<>();
+    if (cook != null) {
+      views.add("--cook");
+    }
+    if (oven != null) {
+      views.add("--oven");
+    }
+    if (shelf != null) {
+      views.add("--shelf");
+    }
+    return views;
+  }
+
+  Asked<Part> part(Event event, InstantSource clock) {
+    return switch (view(event)) {
+      case Asked.Wrong<View>(var lines) -> new Asked.Wrong<>(lines);
+      case Asked.For<View>(View view) -> next == null && at == null
+          ? new Asked.For<>(new Part(view, null))
+          : during(view, event, clock);
+    };
+  }
+
+  private Asked<Part> during(View view, Event event, InstantSource clock) {
+    return switch (new Window(at, next).of(event, clock)) {
+      case Asked.Wrong<Stretch>(var lines) -> new Asked.Wrong<>(lines);
+      case Asked.For<Stretch>(Stretch when) -> new Asked.For<>(new Part(view, when));
+    };
+  }
+
+  private Asked<View> view(Event event) {
+    Viewable parts = new Viewable(event);
+    if (views().size() > 1) {
       return new Asked.Wrong<>(
-          List.of(String.join(" and ", asked()) + " show different parts of a plan", "Ask for one."));
+          List.of(String.join(" and ", views()) + " show different parts of a plan", "Ask for one."));
     }
     if (cook != null) {
       return parts.cooks().asked(cook);
     }
-    return oven == null ? parts.shelves().asked(String.valueOf(shelf)) : parts.ovens().asked(oven);
+    if (oven != null) {
+      return parts.ovens().asked(oven);
+    }
+    return shelf == null ? new Asked.For<>(new View.Whole()) : parts.shelves().asked(shelf);
   }
 }

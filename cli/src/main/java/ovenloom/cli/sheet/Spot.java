@@ -1,7 +1,11 @@
 package ovenloom.cli.sheet;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
+import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.plan.Where;
 
 /** Where food is, while it is worked on or while it waits. */
@@ -44,6 +48,21 @@ sealed interface Spot {
       case OnBurners(List<String> burners) -> "burners";
       case OnShelves(String store, List<String> shelves) -> "store " + store;
       case InMachine(String machine) -> "machine " + machine;
+    };
+  }
+
+  /** How far from the top of its place the highest part of it is: racks are counted from the bottom, shelves from the top. */
+  default int fromTop(Kitchen kitchen) {
+    return switch (this) {
+      case InOven(String oven, List<Integer> racks) -> -Collections.max(racks);
+      case OnShelves(String store, List<String> shelves) -> {
+        List<Shelf> all = Objects.requireNonNull(kitchen.store(store)).shelves();
+        yield all
+            .indexOf(all.stream().filter(each -> shelves.contains(each.name())).findFirst().orElseThrow());
+      }
+      case Bench() -> 0;
+      case OnBurners(List<String> burners) -> 0;
+      case InMachine(String machine) -> 0;
     };
   }
 

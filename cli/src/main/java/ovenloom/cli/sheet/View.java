@@ -10,8 +10,30 @@ public sealed interface View {
   /** Those of them, in the same order. */
   List<Act> of(List<Act> acts);
 
-  /** What is shown. */
+  /** Whether something that goes on belongs to them. */
+  boolean concerns(Going going);
+
+  /** What is shown; nothing where all is. */
   String sentence();
+
+  /** All of them. */
+  record Whole() implements View {
+
+    @Override
+    public List<Act> of(List<Act> acts) {
+      return acts;
+    }
+
+    @Override
+    public boolean concerns(Going going) {
+      return true;
+    }
+
+    @Override
+    public String sentence() {
+      return "";
+    }
+  }
 
   /** What one cook does; and of the moments everyone sits down, what goes to the table, whoever brings it. */
   record OfCook(String cook) implements View {
@@ -25,6 +47,11 @@ public sealed interface View {
       return acts.stream()
           .filter(act -> act.cooks().contains(cook) || (sittings.contains(act.at()) && isServing(act)))
           .toList();
+    }
+
+    @Override
+    public boolean concerns(Going going) {
+      return going.cook().equals(cook);
     }
 
     private static boolean isServing(Act act) {
@@ -47,6 +74,11 @@ public sealed interface View {
     @Override
     public List<Act> of(List<Act> acts) {
       return acts.stream().filter(act -> act.places().touch(place)).toList();
+    }
+
+    @Override
+    public boolean concerns(Going going) {
+      return going.places().touch(place);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
@@ -31,7 +32,7 @@ class NoneFoundTest {
     var breaks = Audit.of(plan.event(), plan);
     var err = new StringWriter();
     var kit = new Kit(new PrintWriter(new StringWriter()), new PrintWriter(err, true), Typed.PIPE,
-        new Stop());
+        new Stop(), InstantSource.system());
 
     int code = new NoneFound(kit).print(plan.event(), new Found(plan, breaks, List.of(), isMisjudged, 3_003));
 

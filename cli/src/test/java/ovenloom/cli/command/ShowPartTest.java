@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static ovenloom.cli.command.Typed.ovenloom;
 
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,6 +51,33 @@ class ShowPartTest {
     assertThat(typed.code()).isEqualTo(2);
     assertThat(typed.err())
         .isEqualTo("ovenloom: --oven and --shelf show different parts of a plan\n  Ask for one.\n");
+  }
+
+  @Test
+  void the_next_hour_begins_now() {
+    var now = LocalDateTime.of(2026, 11, 6, 18, 20).atZone(ZoneId.systemDefault()).toInstant();
+
+    var typed = ovenloom(() -> now, "show", plan, "--next", "1h");
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).contains("Friday 6 November 2026, 18:20 to 19:20.", "Under way at 18:20",
+        "Leek soup (slice the leeks), hands-on until 18:30.", "18:30  Leek soup  Onto a large burner")
+        .doesNotContain("18:15");
+  }
+
+  @Test
+  void a_time_alone_asks_for_an_hour() {
+    assertThat(ovenloom("show", plan, "--at", "17:40").out()).contains("17:40 to 18:40.", "18:15  Leek soup");
+    assertThat(ovenloom("show", plan, "--at", "17:40", "--next", "2min").out()).contains("17:40 to 17:42.")
+        .contains("Nothing is under way, and nothing is to be done before 18:15.");
+  }
+
+  @Test
+  void what_is_no_time_is_a_wrong_command() {
+    var typed = ovenloom("show", plan, "--at", "soon");
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).startsWith("ovenloom: \"soon\" is no time\n  Say 17:40");
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -114,7 +115,9 @@ class ShowTest {
       public void close() {}
     });
     String[] typed = Arrays.stream(words).map(Object::toString).toArray(String[]::new);
-    int code = new Ovenloom(broken, new PrintWriter(err, true), Typed.PIPE, new Stop()).run(typed);
+    int code = new Ovenloom(broken, new PrintWriter(err, true), Typed.PIPE, new Stop(),
+        InstantSource.system())
+        .run(typed);
     return code + " " + err;
   }
 }

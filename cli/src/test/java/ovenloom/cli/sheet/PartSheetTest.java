@@ -7,6 +7,7 @@ import static ovenloom.cli.sheet.SheetLines.TWO;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ovenloom.model.measure.Stretch;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Where;
 
@@ -39,7 +40,7 @@ class PartSheetTest {
   }
 
   private static List<String> lines(View view) {
-    return SheetLines.lines(PartSheet.of(supper(), view, 400, false));
+    return SheetLines.lines(PartSheet.of(supper(), new Part(view, null), 400, false));
   }
 
   @Test
@@ -78,13 +79,66 @@ class PartSheetTest {
   @Test
   void where_nothing_is_done_it_says_so() {
     assertThat(lines(new View.OfPlace(new Place("fridge", "low"), "the fridge, low shelf")))
-        .contains(
-            "Nothing is done there. This is a part. The whole sheet also says how warm each dish is at the table,"
-                + " and what a plan cannot know.");
+        .contains("Nothing is done there.");
   }
 
   @Test
   void a_part_says_that_it_is_one() {
     assertThat(lines(new View.OfCook("Jonas")).getLast()).startsWith("This is a part.");
+  }
+
+  private static List<String> lines(View view, String from, String to) {
+    return SheetLines
+        .lines(PartSheet.of(supper(), new Part(view, new Stretch(at(from), at(to))), 400, false));
+  }
+
+  @Test
+  void the_next_hour_is_what_is_under_way_and_then_what_is_to_be_done() {
+    assertThat(lines(new View.Whole(), "18:10", "19:00")).containsSubsequence(
+        "Saturday 10 October 2026, 18:10 to 19:00.",
+        "Under way at 18:10",
+        "Oven | 180 C until 18:45.",
+        "Saturday 10 October, on the day",
+        "18:20 | Jonas | Pie | Bake: hands-on until 18:22.",
+        "18:45 | Jonas | Pie | Out of the oven. Onto the counter until 19:00.")
+        .noneMatch(line -> line.contains("AT THE TABLE"));
+  }
+
+  @Test
+  void a_while_begins_with_its_first_minute_and_ends_before_its_last() {
+    assertThat(lines(new View.Whole(), "19:00", "19:01")).contains("19:00 | Pie | To the table (dish).");
+    assertThat(lines(new View.Whole(), "18:59", "19:00"))
+        .noneMatch(line -> line.contains("To the table"));
+  }
+
+  @Test
+  void of_a_fridge_it_is_first_told_what_stands_in_it() {
+    assertThat(lines(new View.OfPlace(Place.all("fridge"), "the fridge"), "17:50", "18:50"))
+        .containsSubsequence("Only what concerns the fridge. Saturday 10 October 2026, 17:50 to 18:50.",
+            "Under way at 17:50", "Fridge, top shelf | Pie (dish) until 18:00.")
+        .anyMatch(line -> line.startsWith("18:00 | Jonas | Pie | Out of the fridge, top shelf."))
+        .noneMatch(line -> line.startsWith("Oven"));
+  }
+
+  @Test
+  void a_cook_is_told_only_what_their_own_hands_are_at() {
+    assertThat(lines(new View.OfCook("Mira"), "12:10", "12:15"))
+        .contains("Mira | Pie (fill), hands-on until 12:20.");
+    assertThat(lines(new View.OfCook("Jonas"), "12:10", "12:15"))
+        .contains("Nothing is under way, and nothing is to be done before 12:20.");
+  }
+
+  @Test
+  void an_hour_without_work_says_when_there_is_some() {
+    assertThat(lines(new View.Whole(), "13:00", "14:00")).contains(
+        "Fridge, top shelf | Pie (dish) until 18:00.", "Nothing is to be done before 17:50.");
+    assertThat(lines(new View.Whole(), "9:00", "10:00"))
+        .contains("Nothing is under way, and nothing is to be done before 12:00.");
+  }
+
+  @Test
+  void when_all_is_over_it_says_so() {
+    assertThat(lines(new View.Whole(), "20:00", "21:00")).contains("Nothing is under way, and all is done.");
+    assertThat(lines(new View.Whole(), "19:05", "20:00")).contains("Nothing more is to be done.");
   }
 }
