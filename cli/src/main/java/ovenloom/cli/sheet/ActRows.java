@@ -14,6 +14,9 @@ final class ActRows {
   private static final int TIME = 5;
   private static final int PAUSE = 30;
 
+  /** Below so many characters a page is narrow. */
+  private static final int USUAL = 80;
+
   private final List<Act> acts;
   private final Page page;
   private final Clock clock;
@@ -26,12 +29,22 @@ final class ActRows {
     this.page = page;
     this.clock = new Clock(event.calendar());
     this.hasCooks = event.cooks().size() > 1;
-    this.cooks = Math.min(longest(Act::who), page.width() / 7);
-    this.things = Math.min(longest(Act::thing), page.width() / 4);
+    this.cooks = Math.min(page.width() < USUAL ? longest(ActRows::names) : longest(ActRows::who),
+        page.width() / 7);
+    this.things = Math.min(longest(act -> List.of(act.thing())), page.width() / 4);
   }
 
-  private int longest(Function<Act, String> column) {
-    return acts.stream().map(column).mapToInt(Wrapped::length).max().orElse(0);
+  private int longest(Function<Act, List<String>> column) {
+    return acts.stream().map(column).flatMap(List::stream).mapToInt(Wrapped::length).max().orElse(0);
+  }
+
+  private static List<String> who(Act act) {
+    return List.of(act.who());
+  }
+
+  /** One below the other, where there is no room for them side by side. */
+  private static List<String> names(Act act) {
+    return List.of(act.who().split(" ", -1));
   }
 
   void write() {

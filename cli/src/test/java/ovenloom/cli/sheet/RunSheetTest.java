@@ -551,6 +551,18 @@ class RunSheetTest {
   }
 
   @Test
+  void on_a_narrow_page_cooks_who_share_work_stand_one_below_the_other() {
+    var plan = HandPlan.forProblem(KITCHEN + TWO + """
+        dishes:
+          - dish: Pie
+            steps: [{do: plate, takes: 10 min, hands: throughout, cooks: 2, in: platter, serve: yes}]
+        """).run("Pie/plate", at("19:00")).plan();
+
+    assertThat(RunSheet.of(plan, 80, false)).contains("\n       Mira, Jonas  Pie     Plate");
+    assertThat(RunSheet.of(plan, 79, false)).containsPattern("\n {7}Mira,  Pie +Plate .*\\R {7}Jonas");
+  }
+
+  @Test
   void a_name_cannot_give_orders_to_the_terminal() {
     var lines = lines(HandPlan.forProblem(KITCHEN + HOST + PIE.replace("dish: Pie", "dish: \"Pie\\e[2J\""))
         .run("Pie\u001b[2J/fill", at("17:00"))
