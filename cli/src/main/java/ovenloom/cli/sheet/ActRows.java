@@ -65,13 +65,14 @@ final class ActRows {
   }
 
   private List<Cell> cells(Act act, String time) {
+    boolean isSitting = act.turn() == Act.Turn.TABLE;
     List<Cell> cells = new ArrayList<>();
-    cells.add(new Cell(time, TIME, false));
+    cells.add(new Cell(time, TIME, false, Ink.TIME));
     if (hasCooks) {
       cells.add(new Cell(act.who(), cooks, false));
     }
-    cells.add(new Cell(act.thing(), things, true));
-    cells.add(new Cell(act.words(), 0, act.turn() == Act.Turn.TABLE));
+    cells.add(new Cell(act.thing(), things, true, isSitting ? Ink.TABLE : Ink.PLAIN));
+    cells.add(isSitting ? new Cell(act.words(), 0, true, Ink.TABLE) : new Cell(act.words(), 0, false, null));
     return cells;
   }
 }

@@ -68,6 +68,7 @@ record HowWarm(Plan plan, Life life, Page page) {
   private void concern(Concern concern, int width) {
     String step = Words.capital(concern.step().step().name());
     String words = step + ": " + concern.what() + " (" + concern.source() + ".) " + concern.help();
-    row(concern.step().dish().name(), words, width);
+    page.row(List.of(
+        new Cell(concern.step().dish().name(), width, true), new Cell(words, 0, false, Ink.CAUTION)));
   }
 }

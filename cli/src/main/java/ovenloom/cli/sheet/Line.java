@@ -1,6 +1,7 @@
 package ovenloom.cli.sheet;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A line of a sheet before it is known how wide the paper is. */
 public sealed interface Line {
@@ -21,8 +22,16 @@ public sealed interface Line {
     }
   }
 
-  /** Words in a column; the last column's width does not matter. */
-  record Cell(String words, int width, boolean bold) {
+  /**
+   * Words in a column; the last column's width does not matter.
+   *
+   * @param ink of all of them; absent for the sentences of an act, of which some stand out
+   */
+  record Cell(String words, int width, boolean bold, @Nullable Ink ink) {
     static final int GAP = 2;
+
+    Cell(String words, int width, boolean bold) {
+      this(words, width, bold, Ink.PLAIN);
+    }
   }
 }

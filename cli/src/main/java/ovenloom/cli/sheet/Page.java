@@ -2,15 +2,13 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import ovenloom.model.menu.Event;
 
 /** Text in columns, wrapped at a width in characters. */
 final class Page {
 
   static final int NARROWEST = 40;
-
-  private static final String BOLD = "\u001b[1m";
-  private static final String PLAIN = "\u001b[0m";
 
   private final int width;
   private final boolean colour;
@@ -80,7 +78,7 @@ final class Page {
   }
 
   private List<String> bold(String words) {
-    return Wrapped.lines(words, width).stream().map(each -> colour ? BOLD + each + PLAIN : each).toList();
+    return Wrapped.lines(words, width).stream().map(each -> colour ? Ink.PLAIN.bold(each) : each).toList();
   }
 
   private List<String> underlinedWords(String words) {
@@ -93,9 +91,10 @@ final class Page {
     List<List<String>> columns = new ArrayList<>();
     int left = width;
     for (int i = 0; i < cells.size(); i++) {
+      Line.Cell cell = cells.get(i);
       boolean last = i == cells.size() - 1;
-      columns.add(Wrapped.lines(cells.get(i).words(), last ? left : cells.get(i).width()));
-      left -= cells.get(i).width() + Line.Cell.GAP;
+      columns.add(filled(cell, Wrapped.lines(cell.words(), last ? left : cell.width())));
+      left -= cell.width() + Line.Cell.GAP;
     }
     int most = columns.stream().mapToInt(List::size).max().orElse(0);
     List<String> rows = new ArrayList<>();
@@ -105,12 +104,31 @@ final class Page {
     return rows;
   }
 
-  private String row(List<Line.Cell> cells, List<List<String>> columns, int line) {
+  /** Each line with what lies between it and the next column. */
+  private List<String> filled(Line.Cell cell, List<String> lines) {
+    List<String> inked = inked(cell, lines);
+    return IntStream.range(0, lines.size())
+        .mapToObj(line -> inked.get(line) + " ".repeat(gap(cell, lines.get(line))))
+        .toList();
+  }
+
+  private static int gap(Line.Cell cell, String words) {
+    return Math.max(0, cell.width() - Wrapped.length(words)) + Line.Cell.GAP;
+  }
+
+  private List<String> inked(Line.Cell cell, List<String> lines) {
+    Ink ink = cell.ink();
+    if (!colour) {
+      return lines;
+    }
+    return ink == null ? Stress.inked(lines)
+        : lines.stream().map(each -> cell.bold() ? ink.bold(each) : ink.on(each)).toList();
+  }
+
+  private static String row(List<Line.Cell> cells, List<List<String>> columns, int line) {
     StringBuilder row = new StringBuilder();
     for (int i = 0; i < cells.size(); i++) {
-      String words = line < columns.get(i).size() ? columns.get(i).get(line) : "";
-      row.append(cells.get(i).bold() && colour && !words.isEmpty() ? BOLD + words + PLAIN : words);
-      row.append(" ".repeat(Math.max(0, cells.get(i).width() - Wrapped.length(words)) + Line.Cell.GAP));
+      row.append(line < columns.get(i).size() ? columns.get(i).get(line) : " ".repeat(gap(cells.get(i), "")));
     }
     return row.toString();
   }

@@ -547,7 +547,16 @@ class RunSheetTest {
 
     assertThat(plain).doesNotContain("\u001b");
     assertThat(bold).contains("\u001b[1mSupper").isNotEqualTo(plain);
-    assertThat(bold.replaceAll("\u001b\\[[01]m", "")).isEqualTo(plain);
+    assertThat(bold.replaceAll("\u001b\\[[0-9;]+m", "")).isEqualTo(plain);
+  }
+
+  @Test
+  void times_the_table_and_cautions_have_a_colour_each_and_the_rest_has_none() {
+    var coloured = RunSheet.of(pie().plan(), 80, true);
+
+    assertThat(coloured).contains("\u001b[36m17:50\u001b[0m  ", "\u001b[1;32mSUPPER\u001b[0m",
+        "\u001b[1;32mAT THE TABLE. Served until 19:20.\u001b[0m", "\u001b[32mTo the table (dish).\u001b[0m",
+        "  Preheat: 180 C, ready at 18:00.");
   }
 
   @Test
