@@ -73,7 +73,7 @@ final class Doorstep {
     script(home + "/bin/java", """
         #!/bin/sh
         if [ "$1" = -version ]; then %s; fi
-        printf '%%s\\n' '%s' $$ "locale ${LC_ALL:-}" "$@"
+        printf '%%s\\n' '%s' $$ "locale ${LC_ALL:-}${OVENLOOM_ASCII:+ read in ASCII}" "$@"
         exit 7
         """.formatted(whenAsked, home));
   }

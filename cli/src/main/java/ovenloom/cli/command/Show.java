@@ -3,8 +3,10 @@ package ovenloom.cli.command;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.Glyphs;
 import ovenloom.cli.sheet.Part;
 import ovenloom.cli.sheet.PartSheet;
+import ovenloom.cli.sheet.StripSheet;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.plan.Plan;
@@ -47,11 +49,20 @@ final class Show implements Callable<Integer> {
     if (part.asked().isEmpty()) {
       return printer.print(plan, file.toString());
     }
+    if (part.isStrips()) {
+      return printer.print(plan, file.toString(), () -> strips(plan));
+    }
     return switch (part.part(plan.event(), kit.clock())) {
       case Asked.Wrong<Part>(var lines) -> Complaint.wrong(kit.err(), lines);
       case Asked.For<Part>(Part some) -> printer.print(plan, file.toString(),
           () -> PartSheet.of(plan, some, kit.terminal().width(), kit.terminal().colour()));
     };
+  }
+
+  private String strips(Plan plan) {
+    Terminal terminal = kit.terminal();
+    return StripSheet.of(plan, terminal.utf8() ? Glyphs.BLOCKS : Glyphs.ASCII, terminal.width(),
+        terminal.colour());
   }
 
   private int keep(Plan plan, Target target) {

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,11 +14,13 @@ import org.jspecify.annotations.Nullable;
  * @param width of a line, in characters
  * @param colour whether results may be coloured: they go to a terminal, and nobody asked for none
  * @param progress whether somebody watches the errors as they come
+ * @param utf8 whether letters are read that ASCII does not have, drawn lines and blocks among them
  */
-public record Terminal(int width, boolean colour, boolean progress) {
+public record Terminal(int width, boolean colour, boolean progress, boolean utf8) {
 
   private static final int WIDTH = 80;
   private static final int WIDEST = 1000;
+  private static final Pattern UTF_8 = Pattern.compile("utf-?8", Pattern.CASE_INSENSITIVE);
   private static final int OUT = 1;
   private static final int ERR = 2;
 
@@ -26,7 +30,8 @@ public record Terminal(int width, boolean colour, boolean progress) {
     System.setProperty("jdk.console", "java.base");
     Map<String, String> env = System.getenv();
     return new Terminal(
-        width(env.get("COLUMNS")), isColourWanted(env) && isATerminal(OUT), isATerminal(ERR));
+        width(env.get("COLUMNS")), isColourWanted(env) && isATerminal(OUT), isATerminal(ERR),
+        isUtf8(env, System.getProperty("stdout.encoding")));
   }
 
   static int width(@Nullable String columns) {
@@ -37,6 +42,19 @@ public record Terminal(int width, boolean colour, boolean progress) {
   /** As no-color.org has it: any words in NO_COLOR mean none. */
   static boolean isColourWanted(Map<String, String> env) {
     return env.getOrDefault("NO_COLOR", "").isEmpty() && !"dumb".equals(env.get("TERM"));
+  }
+
+  /**
+   * As the locale says, of whose words the first that is set counts; where none is, as Java takes it to be. The launcher
+   * says so where it has put a bare locale right.
+   */
+  static boolean isUtf8(Map<String, String> env, @Nullable String encoding) {
+    String locale = Stream.of("LC_ALL", "LC_CTYPE", "LANG")
+        .map(name -> env.getOrDefault(name, ""))
+        .filter(value -> !value.isEmpty())
+        .findFirst()
+        .orElse(String.valueOf(encoding));
+    return !env.containsKey("OVENLOOM_ASCII") && UTF_8.matcher(locale).find();
   }
 
   @SuppressWarnings("SystemConsoleNull") // the plain console was asked for above

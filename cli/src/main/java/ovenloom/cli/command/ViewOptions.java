@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Part;
 import ovenloom.cli.sheet.View;
@@ -38,6 +39,11 @@ final class ViewOptions {
           "17:40, on the day of the event; \"Saturday 17:40\"; \"day before 17:40\"; \"2026-10-10 17:40\"."})
   private @Nullable String at;
 
+  @Option(names = "--strips",
+      description = {"All of it as strips of time: a line for each place and each cook.",
+          "As fine as COLUMNS allow; the last hours before each course once more, and finer."})
+  private boolean strips;
+
   /** The options by which a part was asked for; none where all is to be shown. */
   List<String> asked() {
     List<String> asked = new ArrayList<>(views());
@@ -47,7 +53,15 @@ final class ViewOptions {
     if (at != null) {
       asked.add("--at");
     }
+    if (strips) {
+      asked.add("--strips");
+    }
     return asked;
+  }
+
+  /** Whether strips were asked for, and no part of them. */
+  boolean isStrips() {
+    return strips && asked().size() == 1;
   }
 
   private List<String> views() {
@@ -85,6 +99,12 @@ final class ViewOptions {
     if (views().size() > 1) {
       return new Asked.Wrong<>(
           List.of(String.join(" and ", views()) + " show different parts of a plan", "Ask for one."));
+    }
+    if (strips) {
+      return new Asked.Wrong<>(List.of("--strips shows all of a plan",
+          "Leave it out, or "
+              + asked().stream().filter(each -> !each.equals("--strips")).collect(Collectors.joining(" and "))
+              + "."));
     }
     if (cook != null) {
       return parts.cooks().asked(cook);

@@ -73,15 +73,11 @@ final class UnderWay {
   private String thing(Spot spot) {
     return switch (spot) {
       case Spot.InOven(String oven, List<Integer> racks) -> words.ovenAlone(oven);
-      case Spot.OnBurners(List<String> burners) -> bare(words.burners(burners));
-      case Spot.OnShelves(String store, List<String> shelves) -> bare(words.shelves(store, shelves));
+      case Spot.OnBurners(List<String> burners) -> Words.bare(words.burners(burners));
+      case Spot.OnShelves(String store, List<String> shelves) -> Words.bare(words.shelves(store, shelves));
       case Spot.InMachine(String machine) -> Words.capital(machine);
       case Spot.Bench() -> "Counter";
     };
-  }
-
-  private static String bare(String name) {
-    return Words.capital(name.replaceFirst("^(the|a) ", ""));
   }
 
   private List<Going> hands(Lane cook) {

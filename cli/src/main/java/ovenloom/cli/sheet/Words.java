@@ -171,6 +171,11 @@ public record Words(Kitchen kitchen) {
     return String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.getLast();
   }
 
+  /** {@code Fridge, top shelf}, for a column of its own. */
+  static String bare(String name) {
+    return capital(name.replaceFirst("^(the|a) ", ""));
+  }
+
   static String small(String words) {
     return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }

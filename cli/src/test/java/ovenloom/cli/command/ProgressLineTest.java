@@ -26,7 +26,7 @@ class ProgressLineTest {
 
   @Test
   void it_is_written_over_in_a_terminal_and_gone_at_the_end() {
-    var watched = new Terminal(60, false, true);
+    var watched = new Terminal(60, false, true, false);
 
     var typed = ovenloom(watched, new Stop(), "solve", SOUP, "--for", "1s");
 

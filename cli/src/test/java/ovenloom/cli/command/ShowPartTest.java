@@ -81,6 +81,27 @@ class ShowPartTest {
   }
 
   @Test
+  void strips_are_blocks_where_they_can_be_read_and_ascii_elsewhere() {
+    var ascii = ovenloom("show", plan, "--strips");
+    var blocks = ovenloom(new Terminal(80, false, false, true), new Stop(), "show", plan, "--strips");
+
+    assertThat(ascii.code()).isZero();
+    assertThat(ascii.out()).contains("What the letters are").matches("\\p{ASCII}+");
+    assertThat(blocks.out()).contains("\u2500");
+  }
+
+  @Test
+  void strips_are_of_all_of_a_plan() {
+    var typed = ovenloom("show", plan, "--strips", "--oven", "oven", "--at", "17:00");
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err())
+        .isEqualTo("ovenloom: --strips shows all of a plan\n  Leave it out, or --oven and --at.\n");
+    assertThat(ovenloom("show", plan, "--strips", "-o", folder.resolve("strips.html")).err())
+        .contains("Leave out -o, or --strips.");
+  }
+
+  @Test
   void what_is_kept_is_kept_whole() {
     var page = folder.resolve("part.html");
 

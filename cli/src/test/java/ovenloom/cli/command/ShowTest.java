@@ -87,7 +87,8 @@ class ShowTest {
     var plan = Kitchens.aPlan(folder);
 
     assertThat(ovenloom("show", plan).out()).doesNotContain("\u001b");
-    assertThat(ovenloom(new Terminal(80, true, false), new Stop(), "show", plan).out()).contains("\u001b[1m");
+    assertThat(ovenloom(new Terminal(80, true, false, false), new Stop(), "show", plan).out())
+        .contains("\u001b[1m");
   }
 
   @Test

@@ -8,7 +8,7 @@ import java.util.Arrays;
 /** What came of something typed. */
 record Typed(int code, String out, String err) {
 
-  static final Terminal PIPE = new Terminal(80, false, false);
+  static final Terminal PIPE = new Terminal(80, false, false, false);
 
   /** Into a pipe, at the root of the repository. */
   static Typed ovenloom(Object... words) {
