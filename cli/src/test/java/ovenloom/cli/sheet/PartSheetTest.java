@@ -83,6 +83,21 @@ class PartSheetTest {
   }
 
   @Test
+  void what_another_brings_once_all_sit_is_the_others() {
+    var plan = HandPlan.forProblem(KITCHEN + TWO + MENU)
+        .run("Pie/fill", at("17:00"))
+        .run("Pie/bake", at("18:00"), run -> run.by("Jonas"))
+        .run("Salad/dress", at("19:05"), run -> run.by("Mira"))
+        .plan();
+
+    var jonas = PartSheet.of(plan, new Part(new View.OfCook("Jonas"), null), 400, false);
+    var mira = PartSheet.of(plan, new Part(new View.OfCook("Mira"), null), 400, false);
+
+    assertThat(jonas).doesNotContain("Salad");
+    assertThat(mira).contains("Salad");
+  }
+
+  @Test
   void a_part_says_that_it_is_one() {
     assertThat(lines(new View.OfCook("Jonas")).getLast()).startsWith("This is a part.");
   }

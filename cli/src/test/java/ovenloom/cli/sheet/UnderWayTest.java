@@ -86,13 +86,14 @@ class UnderWayTest {
   void an_oven_that_is_off_may_hold_food_and_one_that_is_on_none() {
     var off = supper().waits("Pie/bake", new Where.InOven("oven", null), at("19:00")).plan();
     var on = supper().oven(new OvenLog("oven", List.of(
-        new Span(Doing.AT, Setting.celsius(180), "still", new Stretch(at("17:00"), at("17:30"))),
+        new Span(Doing.AT, Setting.celsius(180), "still", new Stretch(at("17:00"), at("17:10"))),
+        new Span(Doing.AT, Setting.celsius(180), "still", new Stretch(at("17:10"), at("17:30"))),
         new Span(Doing.COOLING, Setting.celsius(90), "still", new Stretch(at("17:30"), at("17:50"))),
         new Span(Doing.AT, Setting.celsius(90), "still", new Stretch(at("17:50"), at("18:00"))))))
         .plan();
 
     assertThat(goingOn(off, "18:50")).contains("Oven | Off.", "Oven | Upper rack: Pie (dish) until 19:00.");
-    assertThat(goingOn(on, "17:20")).contains("Oven | 180 C until 17:30.");
+    assertThat(goingOn(on, "17:05")).contains("Oven | 180 C until 17:30.");
     assertThat(goingOn(on, "17:40")).contains("Oven | Cooling: 90 C at 17:50.");
   }
 
