@@ -40,7 +40,7 @@ final class ViewOptions {
   private @Nullable String at;
 
   @Option(names = "--strips",
-      description = {"All of it as strips of time: a line for each place and each cook.",
+      description = {"All of it as strips of time, a line for a place or a cook.",
           "As fine as COLUMNS allow; the last hours before each course once more, and finer."})
   private boolean strips;
 

@@ -60,7 +60,10 @@ public final class PartSheet {
   private void during(Stretch when) {
     String times = clock.date(when.from()) + ", " + clock.time(when.from()) + " to "
         + clock.time(when.to(), when.from()) + ".";
-    page.line((view.sentence() + " " + times).strip());
+    if (!view.sentence().isEmpty()) {
+      page.line(view.sentence());
+    }
+    page.line(times);
     List<Going> going = new UnderWay(Book.of(plan), when.from()).all()
         .stream()
         .filter(view::concerns)

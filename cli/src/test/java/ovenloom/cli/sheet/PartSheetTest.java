@@ -129,7 +129,7 @@ class PartSheetTest {
   @Test
   void of_a_fridge_it_is_first_told_what_stands_in_it() {
     assertThat(lines(new View.OfPlace(Place.all("fridge"), "the fridge"), "17:50", "18:50"))
-        .containsSubsequence("Only what concerns the fridge. Saturday 10 October 2026, 17:50 to 18:50.",
+        .containsSubsequence("Only what concerns the fridge.", "Saturday 10 October 2026, 17:50 to 18:50.",
             "Under way at 17:50", "Fridge, top shelf | Pie (dish) until 18:00.")
         .anyMatch(line -> line.startsWith("18:00 | Jonas | Pie | Out of the fridge, top shelf."))
         .noneMatch(line -> line.startsWith("Oven"));
