@@ -3,11 +3,11 @@ package ovenloom.cli.page;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import java.util.Map;
-import ovenloom.cli.sheet.Acts;
-import ovenloom.cli.sheet.Clock;
-import ovenloom.cli.sheet.Title;
-import ovenloom.model.life.Life;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import ovenloom.model.plan.Plan;
 
 /** One HTML file with all of a plan in it, for which no network is needed. */
@@ -21,13 +21,18 @@ public final class PlanPage {
    * @param plan one that has passed the audit
    */
   public static String of(Plan plan) {
-    Life life = Life.of(plan, 1);
     StringOutput html = new StringOutput();
     TemplateEngine.createPrecompiled(null, ContentType.Html, null, "ovenloom.cli.page.drawn")
-        .render("page.jte", Map.of(
-            "title", new Title(plan.event()),
-            "clock", new Clock(plan.event().calendar()),
-            "acts", Acts.of(plan, life)), html);
+        .render("page.jte", View.of(plan), html);
     return html.toString();
+  }
+
+  /** A part that is the same on every page. */
+  static String read(String name) {
+    try (InputStream in = PlanPage.class.getResourceAsStream(name)) {
+      return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

@@ -53,15 +53,9 @@ record HowWarm(Plan plan, Life life, Page page) {
 
   private String words(Served served) {
     double room = plan.event().kitchen().room().inCelsius();
-    String arrives = switch (served.dish().arrives()) {
-      case HOT -> "hot is 60 C or more";
-      case WARM -> "warm is 40 C or more";
-      case COOL -> "cool is " + Math.round(Served.coolIn(room)) + " C or less";
-      case COLD -> "cold is 8 C or less";
-    };
     String warm = String.format(Locale.ENGLISH, "%d C (%d to %d)", Math.round(served.likely()),
         Math.round(served.coldest()), Math.round(served.warmest()));
-    return served.misses(room) > 0.5 ? warm + ": " + arrives + "."
+    return served.misses(room) > 0.5 ? warm + ": " + new Goal(served.dish().arrives(), room).words() + "."
         : warm + ".";
   }
 

@@ -43,7 +43,7 @@ public record Words(Kitchen kitchen) {
   }
 
   /** {@code lower rack}; {@code 2nd rack from the bottom of 5}; {@code racks 2 to 4 of 5 from the bottom}. */
-  String racks(String oven, List<Integer> racks) {
+  public String racks(String oven, List<Integer> racks) {
     int count = Objects.requireNonNull(kitchen.oven(oven)).racks().size();
     List<Integer> different = racks.stream().distinct().sorted().toList();
     if (different.size() == 1) {
@@ -155,7 +155,7 @@ public record Words(Kitchen kitchen) {
     return and(counts.entrySet().stream().map(each -> counted(each.getValue(), each.getKey(), one)).toList());
   }
 
-  static String counted(int count, String name) {
+  public static String counted(int count, String name) {
     return counted(count, name, "");
   }
 
@@ -180,7 +180,7 @@ public record Words(Kitchen kitchen) {
     return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
-  static String capital(String words) {
+  public static String capital(String words) {
     return words.isEmpty() ? words
         : words.substring(0, words.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT)
             + words.substring(words.offsetByCodePoints(0, 1));

@@ -117,7 +117,17 @@ public final class Kitchens {
     return file;
   }
 
-  /** The same with its last run ten minutes later, past the table time. */
+  /** A plan for one of the sample problems. */
+  public static Plan sample(String problem, int tries, Path folder) {
+    Path file = folder.resolve(problem + ".json");
+    Typed typed = Typed.ovenloom("solve", "../problems/" + problem + ".yaml", "--tries", tries, "-o", file);
+    if (typed.code() != 0) {
+      throw new AssertionError(typed.err());
+    }
+    return read(file);
+  }
+
+  /** The plan for soup with its last run ten minutes later, past the table time. */
   static Path aPlanThatIsLate(Path folder) throws IOException {
     Plan plan = read(aPlan(folder));
     List<Placement> runs = new ArrayList<>(plan.placements());

@@ -1,0 +1,107 @@
+package ovenloom.cli.page;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import ovenloom.cli.lane.Box;
+import ovenloom.cli.lane.Lane;
+import ovenloom.cli.lane.Lanes;
+import ovenloom.cli.sheet.Clock;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.menu.Course;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+
+/** The whole time in pictures: the last hours large, and each day on which somebody works or something is on. */
+final class Pictures {
+
+  private static final int HOUR = 60;
+
+  /** How long before the first course the last hours begin, minutes. */
+  private static final int LAST = 150;
+
+  private static final double LARGE = 5;
+  private static final double SMALL = 1.6;
+
+  private final Plan plan;
+  private final Clock clock;
+  private final List<Lane> lanes;
+
+  private Pictures(Plan plan) {
+    this.plan = plan;
+    clock = new Clock(plan.event().calendar());
+    lanes = Lanes.of(plan);
+  }
+
+  static List<Picture> of(Plan plan) {
+    Pictures pictures = new Pictures(plan);
+    List<Picture> all = new ArrayList<>();
+    all.add(pictures.lastHours());
+    pictures.days()
+        .forEach((day, when) -> all.add(
+            Picture.of(plan, pictures.lanes, when, "day-" + day, pictures.clock.heading(day), SMALL)));
+    return all;
+  }
+
+  private Picture lastHours() {
+    Event event = plan.event();
+    int first = event.courses().stream().mapToInt(Course::at).min().orElse(0);
+    int end = event.courses()
+        .stream()
+        .mapToInt(course -> course.at() + course.servedOver())
+        .max()
+        .orElse(first);
+    return Picture.of(plan, lanes, hours(first - LAST, end), "last-hours", "The last hours", LARGE);
+  }
+
+  /** From the first hour in which something is done or on to the last, day by day. */
+  private Map<LocalDate, Stretch> days() {
+    Map<LocalDate, Stretch> days = new TreeMap<>();
+    for (Lane lane : lanes) {
+      lane.boxes().stream().map(box -> busy(lane, box)).forEach(when -> add(when, days));
+    }
+    plan.ovens().forEach(log -> log.spans().forEach(span -> add(span.when(), days)));
+    return days;
+  }
+
+  /** What of it keeps somebody busy or something on; of what is put on a shelf and left there, the minute it is put there. */
+  private static Stretch busy(Lane lane, Box box) {
+    int from = box.when().from();
+    return switch (lane.kind()) {
+      case OVEN, BURNER -> box.when();
+      case COOK -> box.use() == Box.Use.BREAK ? new Stretch(from, from) : box.when();
+      case SHELF -> new Stretch(from, goesOn(lane, box) ? from : from + 1);
+      case VESSEL -> new Stretch(from, from);
+    };
+  }
+
+  /** Whether the same food was there before. */
+  private static boolean goesOn(Lane lane, Box box) {
+    return lane.boxes()
+        .stream()
+        .anyMatch(other -> other.when().to() == box.when().from() && other.dish().equals(box.dish())
+            && other.batches().equals(box.batches()));
+  }
+
+  /** What goes on past midnight is seen on both days. */
+  private void add(Stretch work, Map<LocalDate, Stretch> days) {
+    for (int from = work.from(); from < work.to();) {
+      LocalDate day = clock.day(from);
+      int midnight = plan.event().calendar().minuteOf(day.plusDays(1).atStartOfDay());
+      int to = Math.min(midnight, work.to());
+      Stretch part = hours(from, to);
+      days.merge(day, new Stretch(part.from(), Math.min(midnight, part.to())), (one, other) -> new Stretch(
+          Math.min(one.from(), other.from()), Math.max(one.to(), other.to())));
+      from = to;
+    }
+  }
+
+  /** Out to the full hours of the clock on the wall. */
+  private Stretch hours(int from, int to) {
+    int before = plan.event().calendar().at(from).getMinute();
+    int after = (HOUR - plan.event().calendar().at(to).getMinute()) % HOUR;
+    return new Stretch(from - before, to + after);
+  }
+}
