@@ -1,10 +1,13 @@
 package ovenloom.cli.command;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.calendar.PlanCalendar;
+import ovenloom.cli.list.PlanList;
 import ovenloom.cli.page.PlanPage;
 import ovenloom.model.plan.Plan;
 
@@ -12,7 +15,13 @@ import ovenloom.model.plan.Plan;
 enum Keepsake {
 
   /** A page for phone and paper. */
-  PAGE(".html");
+  PAGE(".html"),
+
+  /** Entries for a calendar. */
+  CALENDAR(".ics"),
+
+  /** A table. */
+  LIST(".csv");
 
   private final String ending;
 
@@ -26,9 +35,20 @@ enum Keepsake {
     return Arrays.stream(values()).filter(each -> name.endsWith(each.ending)).findFirst().orElse(null);
   }
 
-  String of(Plan plan) {
+  /** Whether one cook can have their own. */
+  boolean canBeOneCooks() {
+    return switch (this) {
+      case PAGE, LIST -> false;
+      case CALENDAR -> true;
+    };
+  }
+
+  /** Of all of a plan, or of a cook's own part of it. */
+  String of(Plan plan, @Nullable String cook, Instant now) {
     return switch (this) {
       case PAGE -> PlanPage.of(plan);
+      case CALENDAR -> PlanCalendar.of(plan, cook, now);
+      case LIST -> PlanList.of(plan);
     };
   }
 

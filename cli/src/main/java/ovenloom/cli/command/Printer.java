@@ -3,6 +3,7 @@ package ovenloom.cli.command;
 import java.util.List;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.BreakList;
 import ovenloom.cli.sheet.RunSheet;
 import ovenloom.model.audit.Audit;
@@ -25,9 +26,10 @@ record Printer(Kit kit) {
     });
   }
 
-  /** Keeps it in a file, as something else. */
-  int keep(Plan plan, String name, Target target, Keepsake keepsake) {
-    return audited(plan, name, () -> target.write(keepsake.of(plan), kit.err()));
+  /** Keeps it, or a cook's own part of it, in a file, as something else. */
+  int keep(Plan plan, String name, Target target, Keepsake keepsake, @Nullable String cook) {
+    return audited(plan, name,
+        () -> target.write(keepsake.of(plan, cook, kit.clock().instant()), kit.err()));
   }
 
   private int audited(Plan plan, String name, IntSupplier then) {

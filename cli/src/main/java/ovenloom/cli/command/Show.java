@@ -1,12 +1,14 @@
 package ovenloom.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Glyphs;
 import ovenloom.cli.sheet.Part;
 import ovenloom.cli.sheet.PartSheet;
 import ovenloom.cli.sheet.StripSheet;
+import ovenloom.cli.sheet.View;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.plan.Plan;
@@ -25,7 +27,7 @@ final class Show implements Callable<Integer> {
   private Path file;
 
   @Option(names = "-o", paramLabel = "FILE", completionCandidates = Keepsake.Endings.class, description = {
-      "Keep it here instead, as what the name's ending says:", "${COMPLETION-CANDIDATES}."})
+      "Keep it here instead, as what the name's ending says.", "It may end in ${COMPLETION-CANDIDATES}."})
   private @Nullable Path output;
 
   @ArgGroup(validate = false, heading = "%nA part of it%n")
@@ -71,12 +73,21 @@ final class Show implements Callable<Integer> {
       return Complaint.wrong(kit.err(), "cannot tell what to make of " + target.path(),
           "Its name may end in " + String.join(", ", new Keepsake.Endings()) + ".");
     }
-    if (!part.asked().isEmpty()) {
+    boolean isOneCooks = part.asked().equals(List.of("--cook")) && keepsake.canBeOneCooks();
+    if (!part.asked().isEmpty() && !isOneCooks) {
       return Complaint.wrong(kit.err(), target.path() + " would hold the whole plan",
           "Leave out -o, or " + String.join(" and ", part.asked()) + ".");
     }
+    return switch (part.part(plan.event(), kit.clock())) {
+      case Asked.Wrong<Part>(var lines) -> Complaint.wrong(kit.err(), lines);
+      case Asked.For<Part>(Part some) -> keep(plan, target, keepsake, some.view());
+    };
+  }
+
+  private int keep(Plan plan, Target target, Keepsake keepsake, View view) {
     String obstacle = target.obstacle();
-    return obstacle == null ? new Printer(kit).keep(plan, file.toString(), target, keepsake)
+    String cook = view instanceof View.OfCook(String name) ? name : null;
+    return obstacle == null ? new Printer(kit).keep(plan, file.toString(), target, keepsake, cook)
         : Complaint.wrong(kit.err(), obstacle);
   }
 }

@@ -6,9 +6,9 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import ovenloom.cli.sheet.Act;
 import ovenloom.cli.sheet.Acts;
+import ovenloom.cli.sheet.Afterword;
 import ovenloom.cli.sheet.BoundText;
 import ovenloom.cli.sheet.Line;
-import ovenloom.cli.sheet.RunSheet;
 import ovenloom.cli.sheet.Title;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.life.Life;
@@ -31,7 +31,7 @@ public record View(String key, Title title, List<Day> days, List<String> cooks, 
     Title title = new Title(plan.event());
     return new View(key(title, acts), title, Days.of(acts, plan.event().calendar()),
         plan.event().cooks().stream().map(Cook::name).toList(), Pictures.of(plan), Place.of(plan),
-        Warmth.of(plan, life), RunSheet.afterword(plan, life), BoundText.sentence(plan));
+        Warmth.of(plan, life), Afterword.of(plan, life), BoundText.sentence(plan));
   }
 
   private static String key(Title title, List<Act> acts) {

@@ -2,6 +2,8 @@ package ovenloom.cli.sheet;
 
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.menu.BatchStep;
 
 /**
  * One thing to do, at one minute.
@@ -10,8 +12,10 @@ import java.util.List;
  * @param thing what it is done to, which is what the eye looks for: a dish, an oven
  * @param words what is done, in sentences
  * @param places where it is done
+ * @param step of a dish, for the first of its batches; null for what is done to things
  */
-public record Act(int at, Turn turn, List<String> cooks, String thing, String words, Places places)
+public record Act(int at, Turn turn, List<String> cooks, String thing, String words, Places places,
+    @Nullable BatchStep step)
     implements
       Comparable<Act> {
 
@@ -29,6 +33,10 @@ public record Act(int at, Turn turn, List<String> cooks, String thing, String wo
     cooks = List.copyOf(cooks);
   }
 
+  Act(int at, Turn turn, List<String> cooks, String thing, String words, Places places) {
+    this(at, turn, cooks, thing, words, places, null);
+  }
+
   Act(int at, Turn turn, List<String> cooks, String thing, String words) {
     this(at, turn, cooks, thing, words, Places.NONE);
   }
@@ -40,7 +48,7 @@ public record Act(int at, Turn turn, List<String> cooks, String thing, String wo
 
   /** The same by a cook, with more to be said. */
   Act by(String cook, String more) {
-    return new Act(at, turn, List.of(cook), thing, words + more, places);
+    return new Act(at, turn, List.of(cook), thing, words + more, places, step);
   }
 
   /** {@code Greta, Tom}. */

@@ -56,7 +56,7 @@ record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches ba
     }
     sentences.removeIf(String::isEmpty);
     Places all = same.stream().map(DishAct::places).reduce(places, Places::and);
-    return new Act(at, turn, cooks, step.dish().name(), String.join(" ", sentences), all);
+    return new Act(at, turn, cooks, step.dish().name(), String.join(" ", sentences), all, step);
   }
 
   private String batches(List<DishAct> same) {

@@ -1,6 +1,5 @@
 package ovenloom.cli.sheet;
 
-import java.util.List;
 import ovenloom.model.life.Life;
 import ovenloom.model.plan.Plan;
 
@@ -23,17 +22,6 @@ public final class RunSheet {
     Life life = Life.of(plan, 1);
     Page page = Page.of(plan.event(), width, colour);
     new ActRows(plan.event(), Acts.of(plan, life), page).write();
-    return afterword(plan, life, page).toString();
-  }
-
-  /** What stands under the last act: how warm all of it is, how good the plan is, and the cautions. */
-  public static List<Line> afterword(Plan plan, Life life) {
-    return afterword(plan, life, new Page(Page.NARROWEST, false)).lines();
-  }
-
-  private static Page afterword(Plan plan, Life life, Page page) {
-    new HowWarm(plan, life, page).write();
-    new HowGood(plan, page).write();
-    return page;
+    return new Afterword(plan, life, page).write().toString();
   }
 }

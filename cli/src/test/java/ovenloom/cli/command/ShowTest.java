@@ -65,6 +65,54 @@ class ShowTest {
   }
 
   @Test
+  void a_plan_is_kept_as_a_calendar_and_so_is_one_cooks_own() throws IOException {
+    var all = folder.resolve("plan.ics");
+    var own = folder.resolve("own.ics");
+    var plan = Kitchens.aPlan(folder);
+
+    assertThat(ovenloom("show", plan, "-o", all).code()).isZero();
+    var typed = ovenloom("show", plan, "-o", own, "--cook", "cook");
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out() + typed.err()).isEmpty();
+    assertThat(Files.readString(all)).startsWith("BEGIN:VCALENDAR").contains("SUMMARY:Leek soup: slice");
+    assertThat(Files.readString(own)).startsWith("BEGIN:VCALENDAR").contains("SUMMARY:Leek soup: slice");
+  }
+
+  @Test
+  void a_cook_who_is_not_there_is_a_wrong_command_and_the_nearest_is_offered() {
+    var file = folder.resolve("plan.ics");
+    var plan = Kitchens.aPlan(folder);
+
+    var typed = ovenloom("show", plan, "-o", file, "--cook", "Cooc");
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).startsWith("ovenloom: there is no cook \"Cooc\"")
+        .contains("Did you mean \"Cook\"?");
+    assertThat(file).doesNotExist();
+    assertThat(ovenloom("show", plan, "-o", file, "--cook", "Somebody else").err())
+        .contains("There is: Cook");
+  }
+
+  @Test
+  void a_page_is_for_all_cooks() {
+    var typed = ovenloom("show", Kitchens.aPlan(folder), "--cook", "Cook", "-o", folder.resolve("plan.html"));
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("would hold the whole plan", "--cook");
+  }
+
+  @Test
+  void a_plan_is_kept_as_a_table() throws IOException {
+    var table = folder.resolve("PLAN.CSV");
+
+    var typed = ovenloom("show", Kitchens.aPlan(folder), "-o", table);
+
+    assertThat(typed.code()).isZero();
+    assertThat(Files.readString(table)).startsWith("kind,dish,step,").contains("Leek soup,simmer");
+  }
+
+  @Test
   void nobody_can_tell_what_to_make_of_a_name_that_says_nothing() {
     var typed = ovenloom("show", Kitchens.aPlan(folder), "-o", folder.resolve("plan"));
 

@@ -25,18 +25,18 @@ final class PlanReader {
   static final String VERSION_KEY = "ovenloom plan";
   static final String VERSION = "1";
 
-  private static final Keys PLAN = Keys.of("a plan", VERSION_KEY, "files", "score", "bound", "runs", "stays",
+  static final Keys PLAN = Keys.of("a plan", VERSION_KEY, "files", "score", "bound", "runs", "stays",
       "ovens",
       "washes", "layouts", "event");
-  private static final Keys SOURCE = Keys.of("a file", "file", "sha256");
-  private static final Keys LOG = Keys.of("an oven's log", "oven", "spans");
-  private static final Keys SPAN = Keys.of("a span", "doing", "mark", "mode", "when");
-  private static final Keys WASH = Keys.of("a wash", "vessel", "count", "when", "cook");
-  private static final Keys SPREAD = Keys.of("a layout", "place", "level", "when", "spots");
-  private static final Keys SPOT = Keys.of("a spot", "dish", "step", "batches", "piece", "left", "front",
+  static final Keys SOURCE = Keys.of("a file", "file", "sha256");
+  static final Keys LOG = Keys.of("an oven's log", "oven", "spans");
+  static final Keys SPAN = Keys.of("a span", "doing", "mark", "mode", "when");
+  static final Keys WASH = Keys.of("a wash", "vessel", "count", "when", "cook");
+  static final Keys SPREAD = Keys.of("a layout", "place", "level", "when", "spots");
+  static final Keys SPOT = Keys.of("a spot", "dish", "step", "batches", "piece", "left", "front",
       "turned");
-  private static final Keys BOUND = Keys.of("a bound", "at the table", "wishes");
-  private static final Keys SCORE = Keys.of("a score", "breaks", "at the table", "points", "wishes", "early");
+  static final Keys BOUND = Keys.of("a bound", "at the table", "wishes");
+  static final Keys SCORE = Keys.of("a score", "breaks", "at the table", "points", "wishes", "early");
 
   private final Desk desk;
   private final PlanValues values;

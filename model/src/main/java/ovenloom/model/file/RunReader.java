@@ -16,14 +16,14 @@ import ovenloom.model.plan.Where;
 /** Reads the runs and stays of a plan. */
 final class RunReader {
 
-  private static final Keys RUN = Keys.of("a run", "dish", "step", "batches", "when", "baking", "burners",
+  static final Keys RUN = Keys.of("a run", "dish", "step", "batches", "when", "baking", "burners",
       "shelves", "hands");
-  private static final Keys BAKING = Keys.of("a baking", "oven", "mode", "stages", "racks", "state");
-  private static final Keys STAGE = Keys.of("a stage", "mark", "when");
-  private static final Keys SHELF = Keys.of("a shelf's place", "store", "shelf");
-  private static final Keys HANDS = Keys.of("hands-on work", "act", "when", "cooks");
-  private static final Keys STAY = Keys.of("a stay", "dish", "step", "batches", "parts", "hands");
-  private static final Keys PART = Keys.of("a part of a stay", "on", "when", "store", "shelves", "oven",
+  static final Keys BAKING = Keys.of("a baking", "oven", "mode", "stages", "racks", "state");
+  static final Keys STAGE = Keys.of("a stage", "mark", "when");
+  static final Keys SHELF = Keys.of("a shelf's place", "store", "shelf");
+  static final Keys HANDS = Keys.of("hands-on work", "act", "when", "cooks");
+  static final Keys STAY = Keys.of("a stay", "dish", "step", "batches", "parts", "hands");
+  static final Keys PART = Keys.of("a part of a stay", "on", "when", "store", "shelves", "oven",
       "mark", "burners");
 
   private enum On {

@@ -36,7 +36,12 @@ public record Calendar(LocalDate day, @Nullable ZoneId zone) {
 
   /** What the clock on the wall shows so many minutes after the beginning of the day. */
   public LocalDateTime at(int minute) {
-    return LocalDateTime.ofInstant(zero().plus(minute, ChronoUnit.MINUTES), place());
+    return LocalDateTime.ofInstant(instant(minute), place());
+  }
+
+  /** The moment itself, which tells apart two that the clock shows alike; without a zone, as if in UTC. */
+  public Instant instant(int minute) {
+    return zero().plus(minute, ChronoUnit.MINUTES);
   }
 
   private Instant zero() {

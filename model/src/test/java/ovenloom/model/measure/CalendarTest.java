@@ -137,4 +137,14 @@ class CalendarTest {
     assertThat(back).isBetween(minute - 60, minute);
     assertThat(calendar.at(back)).isEqualTo(calendar.at(minute));
   }
+
+  @Test
+  void two_moments_that_the_clock_shows_alike_are_an_hour_apart() {
+    var night = new Calendar(LocalDate.parse("2026-10-25"), ZoneId.of("Europe/Berlin"));
+    int first = night.minuteOf(LocalDateTime.parse("2026-10-25T02:30"));
+
+    assertThat(night.at(first + 60)).isEqualTo(night.at(first));
+    assertThat(night.instant(first)).isEqualTo("2026-10-25T00:30:00Z");
+    assertThat(night.instant(first + 60)).isEqualTo("2026-10-25T01:30:00Z");
+  }
 }
