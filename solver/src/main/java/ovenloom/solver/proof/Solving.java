@@ -21,6 +21,9 @@ final class Solving {
     solver.getParameters()
         .setNumWorkers(1)
         .setRandomSeed(1)
+        // Either alone takes all the time there is, in models whose costs are looked up minute by minute.
+        .setCpModelProbingLevel(0)
+        .setSymmetryLevel(0)
         .setMaxDeterministicTime(limit)
         .setCatchSigintSignal(false);
   }
