@@ -11,7 +11,7 @@ import ovenloom.model.plan.Stay;
  * @param dish whose food it is, or which vessel is washed; empty for a break
  * @param step of that dish; empty where it is for none
  * @param count of vessels, else 1
- * @param row of the lane, from 0: in an oven the rack from the bottom, elsewhere the first that is free
+ * @param row of the lane, from 0, in which nothing else is at that time; in an oven from the lowest rack up
  */
 public record Box(Use use, Stretch when, String dish, String step, Batches batches, int count, int row) {
 

@@ -26,13 +26,24 @@ public record Lane(Kind kind, String place, String name, List<Box> boxes) {
     boxes = boxes.stream().sorted(Comparator.comparingInt(box -> box.when().from())).toList();
   }
 
-  /** How many rows its boxes need so that none lies over another. */
-  public int rows() {
-    return boxes.stream().mapToInt(Box::row).max().orElse(0) + 1;
-  }
-
   /** The same, each box in the first row that is free. */
   Lane stacked() {
+    return new Lane(kind, place, name, stacked(boxes, 0));
+  }
+
+  /** The same, for one that has levels: the boxes of a level in rows of their own, above those of the levels below it. */
+  Lane stackedByLevel() {
+    List<Box> all = new ArrayList<>();
+    int first = 0;
+    for (int level : boxes.stream().map(Box::row).distinct().sorted().toList()) {
+      List<Box> rows = stacked(boxes.stream().filter(box -> box.row() == level).toList(), first);
+      first = rows.stream().mapToInt(Box::row).max().orElse(first) + 1;
+      all.addAll(rows);
+    }
+    return new Lane(kind, place, name, all);
+  }
+
+  private static List<Box> stacked(List<Box> boxes, int first) {
     List<Box> stacked = new ArrayList<>();
     List<Integer> ends = new ArrayList<>();
     for (Box box : boxes) {
@@ -45,8 +56,8 @@ public record Lane(Kind kind, String place, String name, List<Box> boxes) {
       } else {
         ends.set(row, box.when().to());
       }
-      stacked.add(box.inRow(row));
+      stacked.add(box.inRow(first + row));
     }
-    return new Lane(kind, place, name, stacked);
+    return stacked;
   }
 }

@@ -56,7 +56,7 @@ public final class Lanes {
     }
     parts(where -> where instanceof Where.InOven in && in.oven().equals(oven.name()))
         .forEach(box -> racks(box).forEach(rack -> boxes.add(box.inRow(rack))));
-    return new Lane(Lane.Kind.OVEN, oven.name(), oven.name(), boxes);
+    return new Lane(Lane.Kind.OVEN, oven.name(), oven.name(), boxes).stackedByLevel();
   }
 
   /** On which racks its step was baked. */

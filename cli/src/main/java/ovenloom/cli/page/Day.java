@@ -1,6 +1,7 @@
 package ovenloom.cli.page;
 
 import java.util.List;
+import java.util.Set;
 import ovenloom.cli.sheet.Act;
 
 /** A day of the run sheet. */
@@ -10,12 +11,8 @@ public record Day(String heading, List<Ticked> lines) {
     lines = List.copyOf(lines);
   }
 
-  /** The same, with one cook's lines, and those that are nobody's: all sit down, and what goes to the table then. */
-  public Day of(String cook) {
-    return new Day(heading, lines.stream().filter(line -> isFor(cook, line.act())).toList());
-  }
-
-  private static boolean isFor(String cook, Act act) {
-    return act.cooks().isEmpty() || act.cooks().contains(cook);
+  /** The same, with the lines of some acts only. */
+  public Day of(Set<Act> acts) {
+    return new Day(heading, lines.stream().filter(line -> acts.contains(line.act())).toList());
   }
 }

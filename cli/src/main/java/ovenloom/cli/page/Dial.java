@@ -8,17 +8,27 @@ import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.OvenLog.Doing;
 import ovenloom.model.plan.Plan;
 
-/** How hot an oven is by its dial, drawn: rising while it warms, level at a mark, gone while it is off. */
-public record Dial(List<Run> runs, List<Mark> marks) {
+/**
+ * How hot an oven is by its dial, drawn: rising while it warms, level at a mark, gone while it is off.
+ *
+ * @param hottest C at the top of the drawing
+ */
+public record Dial(List<Run> runs, List<Mark> marks, long hottest) {
 
-  private static final double HOTTEST = 300;
+  private static final long HOTTEST = 300;
 
   /**
    * While it is on without a break.
    *
-   * @param points for a polyline, minutes of the window across and C down from {@link #HOTTEST}
+   * @param points for a polyline, minutes of the window across and C down from the hottest
    */
   public record Run(String points) {}
+
+  private static long hottest(Plan plan, String oven) {
+    return spans(plan, oven).stream()
+        .mapToLong(span -> Math.round(span.mark().temperature().inCelsius()))
+        .reduce(HOTTEST, Math::max);
+  }
 
   /** As long as it is at one mark, and has come to it. */
   public record Mark(Stretch when, String words) {}
@@ -29,7 +39,7 @@ public record Dial(List<Run> runs, List<Mark> marks) {
   }
 
   static Dial none() {
-    return new Dial(List.of(), List.of());
+    return new Dial(List.of(), List.of(), HOTTEST);
   }
 
   public boolean isEmpty() {
@@ -38,6 +48,7 @@ public record Dial(List<Run> runs, List<Mark> marks) {
 
   static Dial of(Plan plan, String oven, Stretch window) {
     double room = plan.event().kitchen().room().inCelsius();
+    long hottest = hottest(plan, oven);
     List<Run> runs = new ArrayList<>();
     List<String> points = new ArrayList<>();
     double before = room;
@@ -50,8 +61,8 @@ public record Dial(List<Run> runs, List<Mark> marks) {
       }
       double mark = span.mark().temperature().inCelsius();
       double from = span.doing() == Doing.AT ? mark : before;
-      points.add(point(span.when().from(), from, window));
-      points.add(point(span.when().to(), mark, window));
+      points.add(point(span.when().from(), hottest - from, window));
+      points.add(point(span.when().to(), hottest - mark, window));
       before = mark;
       end = span.when().to();
     }
@@ -59,7 +70,7 @@ public record Dial(List<Run> runs, List<Mark> marks) {
       runs.add(new Run(String.join(" ", points)));
     }
     boolean isSeen = spans(plan, oven).stream().anyMatch(span -> span.when().overlaps(window));
-    return isSeen ? new Dial(runs, marks(plan, oven, window)) : none();
+    return isSeen ? new Dial(runs, marks(plan, oven, window), hottest) : none();
   }
 
   private static List<Mark> marks(Plan plan, String oven, Stretch window) {
@@ -77,7 +88,7 @@ public record Dial(List<Run> runs, List<Mark> marks) {
         .toList();
   }
 
-  private static String point(int minute, double celsius, Stretch window) {
-    return String.format(Locale.ROOT, "%d,%.0f", minute - window.from(), HOTTEST - celsius);
+  private static String point(int minute, double down, Stretch window) {
+    return String.format(Locale.ROOT, "%d,%.0f", minute - window.from(), down);
   }
 }

@@ -2,9 +2,11 @@ package ovenloom.cli.page;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import ovenloom.cli.lane.Box;
 import ovenloom.cli.lane.Lane;
 import ovenloom.cli.sheet.Words;
+import ovenloom.model.menu.Event;
 
 /**
  * A lane as it is drawn in a window.
@@ -12,7 +14,7 @@ import ovenloom.cli.sheet.Words;
  * @param label what stands beside it
  * @param curve of an oven's dial; empty for all else
  */
-public record Drawn(Lane lane, String label, List<Box> boxes, Dial curve) {
+public record Drawn(Event event, Lane lane, String label, List<Box> boxes, Dial curve) {
 
   static final int ROW = 24;
   static final int CURVE = 40;
@@ -75,17 +77,33 @@ public record Drawn(Lane lane, String label, List<Box> boxes, Dial curve) {
       case WORK -> lane.kind() == Lane.Kind.COOK ? box.dish() + ": " + box.step() : box.dish();
       case WAIT -> box.dish();
       case FULL -> box.count() == 1 ? box.dish() : box.count() + " x " + box.dish();
-      case WASH -> "wash " + (lane.kind() == Lane.Kind.COOK ? Words.counted(box.count(), box.dish())
-          : box.count() == 1 ? "" : box.count());
+      case WASH -> "wash " + Words.counted(box.count(), box.dish());
       case BREAK -> "break";
     };
   }
 
   /** The same in full, for who points at it or listens. */
   public String told(Box box, Window window) {
-    String step = box.step().isEmpty() ? "" : ", " + (box.use() == Box.Use.WAIT ? "after " : "") + box.step();
-    return text(box) + (lane.kind() == Lane.Kind.COOK ? "" : step) + ": "
-        + window.clock().column(box.when().from()) + " to "
-        + window.clock().time(box.when().to(), box.when().from());
+    return label + ": " + box.dish() + step(box) + which(box) + " from "
+        + window.clock().time(box.when().from(), window.when().from()) + " to "
+        + window.clock().time(box.when().to(), window.when().from());
+  }
+
+  private static String step(Box box) {
+    return switch (box.use()) {
+      case WORK, FULL -> ", " + box.step();
+      case WAIT -> ", waits after " + box.step();
+      case WASH -> ", " + box.count() + " washed";
+      case BREAK -> "break";
+    };
+  }
+
+  /** Which batches, where it is not all of them. */
+  private String which(Box box) {
+    if (box.step().isEmpty() || box.batches().count() == event.dish(box.dish()).batches()) {
+      return "";
+    }
+    return ", "
+        + Words.batches(IntStream.rangeClosed(box.batches().first(), box.batches().last()).boxed().toList());
   }
 }

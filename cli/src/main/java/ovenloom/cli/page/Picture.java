@@ -31,7 +31,7 @@ public record Picture(String name, String heading, Window window, List<Drawn> la
       List<Box> boxes = lane.boxes().stream().filter(box -> box.when().overlaps(when)).toList();
       Dial dial = lane.kind() == Lane.Kind.OVEN ? Dial.of(plan, lane.name(), when) : Dial.none();
       if (!boxes.isEmpty() || !dial.isEmpty()) {
-        drawn.add(new Drawn(lane, label(plan, lane), boxes, dial));
+        drawn.add(new Drawn(plan.event(), lane, label(plan, lane), boxes, dial));
       }
     }
     return new Picture(name, heading, new Window(when, new Clock(plan.event().calendar())), drawn,

@@ -1,15 +1,21 @@
 package ovenloom.cli.page;
 
 import java.nio.charset.StandardCharsets;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act;
 import ovenloom.cli.sheet.Acts;
 import ovenloom.cli.sheet.Afterword;
 import ovenloom.cli.sheet.BoundText;
 import ovenloom.cli.sheet.Line;
 import ovenloom.cli.sheet.Title;
+import ovenloom.cli.sheet.View.OfCook;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.life.Life;
 import ovenloom.model.plan.Plan;
@@ -18,20 +24,53 @@ import ovenloom.model.plan.Plan;
  * All that is on the page.
  *
  * @param key of this plan, under which a browser remembers what was ticked
+ * @param zone of the event, as browsers call it; null where it has none
+ * @param ofCooks one cook's days each
  * @param after the last line of the run sheet: how warm, how good, the cautions
  * @param proven how much better a plan could still be
  */
-public record View(String key, Title title, List<Day> days, List<String> cooks, List<Picture> pictures,
+public record View(String key, @Nullable String zone, Title title, List<Day> days,
+    Map<String, List<Day>> ofCooks, List<Picture> pictures,
     List<Place> places,
-    List<Warmth> warmths, List<Line> after, String proven) {
+    Band band, List<Warmth> warmths, List<Line> after, String proven) {
 
   static View of(Plan plan) {
     Life life = Life.of(plan, 1);
     List<Act> acts = Acts.of(plan, life);
     Title title = new Title(plan.event());
-    return new View(key(title, acts), title, Days.of(acts, plan.event().calendar()),
-        plan.event().cooks().stream().map(Cook::name).toList(), Pictures.of(plan), Place.of(plan),
-        Warmth.of(plan, life), Afterword.of(plan, life), BoundText.sentence(plan));
+    List<Day> days = Days.of(acts, plan.event().calendar());
+    ZoneId zone = plan.event().calendar().zone();
+    return new View(key(title, acts), zone == null ? null : zone.getId(), title, days,
+        ofCooks(plan, acts, days),
+        Pictures.of(plan), Place.of(plan),
+        Band.of(plan.event()), Warmth.of(plan, life), Afterword.of(plan, life), BoundText.sentence(plan));
+  }
+
+  /** None where there is but one. */
+  private static Map<String, List<Day>> ofCooks(Plan plan, List<Act> acts, List<Day> days) {
+    Map<String, List<Day>> all = new LinkedHashMap<>();
+    if (plan.event().cooks().size() > 1) {
+      for (Cook cook : plan.event().cooks()) {
+        Set<Act> own = Set.copyOf(new OfCook(cook.name()).of(acts));
+        all.put(cook.name(),
+            days.stream().map(day -> day.of(own)).filter(day -> !day.lines().isEmpty()).toList());
+      }
+    }
+    return all;
+  }
+
+  /** Whose lines one of the run sheet is. */
+  public String whose(Ticked line) {
+    return ofCooks.entrySet()
+        .stream()
+        .filter(each -> each.getValue().stream().anyMatch(day -> day.lines().contains(line)))
+        .map(Map.Entry::getKey)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Whether lines must say who. */
+  public boolean isForSeveral() {
+    return !ofCooks.isEmpty();
   }
 
   private static String key(Title title, List<Act> acts) {
@@ -45,7 +84,7 @@ public record View(String key, Title title, List<Day> days, List<String> cooks, 
   public String first() {
     Day day = days.getFirst();
     Ticked line = day.lines().getFirst();
-    String who = cooks.size() > 1 && !line.act().cooks().isEmpty() ? line.act().who() + ". " : "";
+    String who = isForSeveral() && !line.act().cooks().isEmpty() ? line.act().who() + ". " : "";
     return day.heading() + ", " + line.time() + ". " + who + line.act().thing() + ": " + line.act().words();
   }
 

@@ -30,16 +30,10 @@ public record Warmth(String dish, Window window, String middle, String surface, 
   /** Its foot, C. */
   public static final int COLDEST = -20;
 
-  /** FDA Food Code 2017, 3-501.16(A): 41 F and 135 F, C. */
-  public static final double COLD = 5;
-
-  /** The other of the two, C. */
-  public static final double HOT = 57.2;
-
   private static final int HOURS = 6 * 60;
   private static final int STEP = 2;
 
-  /** The letters of a time take one part in so many of the width. */
+  /** So many times have room beside each other. */
   private static final int ROOM = 7;
 
   static List<Warmth> of(Plan plan, Life life) {
@@ -79,14 +73,21 @@ public record Warmth(String dish, Window window, String middle, String surface, 
     return String.format(Locale.ROOT, "%.2f%%", 100 * (HOTTEST - celsius) / (HOTTEST - COLDEST));
   }
 
-  /** How high the band is between the two limits, in percent. */
-  public String between() {
-    return String.format(Locale.ROOT, "%.2f%%", 100 * (HOT - COLD) / (HOTTEST - COLDEST));
-  }
-
   /** Those of the ruler that have room for their letters. */
   public List<Window.Tick> ticks() {
-    int end = window.when().to() - window.when().minutes() / ROOM;
-    return window.ticks().stream().filter(tick -> tick.minute() < end).toList();
+    int apart = window.when().minutes() / ROOM;
+    List<Window.Tick> some = new ArrayList<>();
+    for (Window.Tick tick : window.ticks()) {
+      boolean isClear = some.isEmpty() || tick.minute() - some.getLast().minute() >= apart;
+      if (isClear && tick.minute() < window.when().to() - apart) {
+        some.add(tick);
+      }
+    }
+    return some;
+  }
+
+  /** How high so many kelvins are, in percent. */
+  public static String apart(double kelvins) {
+    return String.format(Locale.ROOT, "%.2f%%", 100 * kelvins / (HOTTEST - COLDEST));
   }
 }

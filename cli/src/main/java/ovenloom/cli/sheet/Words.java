@@ -63,7 +63,7 @@ public record Words(Kitchen kitchen) {
   }
 
   /** {@code batch 2}; {@code batches 2 to 4}. */
-  static String batches(Collection<Integer> rising) {
+  public static String batches(Collection<Integer> rising) {
     return (rising.size() == 1 ? "batch " : "batches ") + numbers(List.copyOf(rising));
   }
 

@@ -2,9 +2,9 @@
   'use strict';
   const memory = 'ovenloom ' + document.documentElement.dataset.plan;
   const rows = [...document.querySelectorAll('#sheet .act')];
-  const tables = [...document.querySelectorAll('#sheet .table')];
   const lines = [...document.querySelectorAll('#sheet .acts li')].map(row => ({row, at: Date.parse(row.dataset.at)}));
   const MINUTE = 60000;
+  const place = document.documentElement.dataset.zone ? {timeZone: document.documentElement.dataset.zone} : {};
 
   // What was ticked is remembered on this device, for this plan.
   let ticked = new Set();
@@ -23,7 +23,7 @@
 
   // One cook's lines.
   const who = () => (document.querySelector('input[name=who]:checked') || {value: ''}).value;
-  const isMine = row => !who() || !row.dataset.who || row.dataset.who.split(', ').includes(who());
+  const isMine = row => !who() || row.dataset.who.split(', ').includes(who());
   document.querySelectorAll('input[name=who]').forEach(choice => choice.addEventListener('change', () => {
     rows.forEach(row => { row.hidden = !isMine(row); });
     tick();
@@ -42,6 +42,7 @@
     document.documentElement.dataset.rung = Number(document.documentElement.dataset.rung || 0) + 1;
     if (navigator.vibrate) navigator.vibrate([300, 150, 300]);
     if (!sound) return;
+    sound.resume();
     [0, .35, .7].forEach(later => {
       const tone = sound.createOscillator();
       const loud = sound.createGain();
@@ -64,12 +65,21 @@
   const said = row => [part(row, 'time') + '.', part(row, '.cook') && part(row, '.cook') + '.', part(row, 'b') + ':',
     part(row, '.words')].filter(words => words).join(' ');
 
+  const tell = (line, begins) => {
+    const next = document.getElementById('next');
+    const words = line ? said(line.row) : '';
+    if (next.textContent === begins + words) return;
+    const begin = document.createElement('b');
+    begin.textContent = begins;
+    next.replaceChildren(begin, words);
+  };
+
   const nowLine = document.createElement('li');
   nowLine.className = 'nowline';
   let before = Date.now();
   const tick = () => {
     const now = Date.now();
-    document.getElementById('clock').textContent = new Date(now).toLocaleTimeString('en-GB', {hour: '2-digit', minute: '2-digit'});
+    document.getElementById('clock').textContent = new Date(now).toLocaleTimeString('en-GB', {...place, hour: '2-digit', minute: '2-digit'});
     const mine = lines.filter(line => !line.row.hidden);
     const ahead = mine.find(line => line.at > now);
     nowLine.textContent = 'Now, ' + document.getElementById('clock').textContent;
@@ -77,10 +87,7 @@
 
     const open = mine.filter(line => line.row.matches('.act') && !line.row.querySelector('input').checked);
     const next = open.find(line => line.at > now - 5 * MINUTE) || open[0];
-    document.getElementById('next').innerHTML = '';
-    const begin = document.createElement('b');
-    begin.textContent = next ? 'Next, ' + inWords(next.at - now).trim() + ': ' : 'All is done.';
-    document.getElementById('next').append(begin, next ? said(next.row) : '');
+    tell(next, !next ? 'All is done.' : next.at < now - 5 * MINUTE ? 'Still open: ' : 'Next, ' + inWords(next.at - now).trim() + ': ');
 
     lines.forEach(line => {
       let due = line.row.querySelector('.due');
@@ -88,15 +95,17 @@
       const isOpen = line.row.matches('.act') && !line.row.querySelector('input').checked;
       const isSoon = isOpen && left > 0 && left < 120 * MINUTE;
       line.row.classList.toggle('late', isOpen && left <= 0 && left > -720 * MINUTE);
-      if (isSoon && !due) {
+      const isLate = line.row.classList.contains('late');
+      if ((isSoon || isLate) && !due) {
         due = document.createElement('span');
         due.className = 'due';
         line.row.querySelector('label').append(due);
       }
-      if (due) due.textContent = isSoon ? inWords(left).trim() : '';
+      if (due) due.textContent = isSoon ? inWords(left).trim() : isLate ? 'due' : '';
     });
-    const isDue = open.some(line => line.at > before && line.at <= now);
-    if (isDue && ring.getAttribute('aria-pressed') === 'true') bell();
+    const due = open.filter(line => line.at > before && line.at <= now);
+    if (due.length) document.getElementById('due').textContent = 'Due: ' + due.map(line => said(line.row)).join('; ');
+    if (due.length && ring.getAttribute('aria-pressed') === 'true') bell();
     before = now;
     pictures(now);
   };
@@ -109,14 +118,13 @@
       let line = lane.querySelector(':scope > .now');
       if (share < 0 || share > 1) { if (line) line.remove(); return; }
       if (!line) {
-        line = document.createElementNS('http://www.w3.org/2000/svg', 'line');
+        line = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
         line.setAttribute('class', 'now');
-        line.setAttribute('y1', '0');
-        line.setAttribute('y2', '100%');
+        line.setAttribute('width', '5');
+        line.setAttribute('height', '100%');
         lane.append(line);
       }
-      line.setAttribute('x1', share * 100 + '%');
-      line.setAttribute('x2', share * 100 + '%');
+      line.setAttribute('x', share * 100 + '%');
     });
   });
 
@@ -129,24 +137,26 @@
     const moments = [...new Set(scenes.map(each => each.from))].sort((one, other) => one - other);
     const choose = () => {
       const moment = moments[chooser.value];
-      const words = new Date(moment).toLocaleString('en-GB', {weekday: 'long', hour: '2-digit', minute: '2-digit'});
+      const words = new Date(moment).toLocaleString('en-GB', {...place, weekday: 'long', hour: '2-digit', minute: '2-digit'});
       document.getElementById('at-words').textContent = words;
       chooser.setAttribute('aria-valuetext', words);
       scenes.forEach(each => { each.scene.toggleAttribute('hidden', !(each.from <= moment && moment < each.to)); });
       document.querySelectorAll('.moment-of').forEach(each => { each.textContent = words; });
+      document.querySelectorAll('.still').forEach(each => { each.hidden = true; });
     };
     chooser.max = moments.length - 1;
-    chooser.addEventListener('input', () => {
-      document.querySelectorAll('.still').forEach(each => { each.hidden = true; });
-      choose();
-    });
+    chooser.addEventListener('input', choose);
     document.getElementById('moment').hidden = false;
-    const past = moments.filter(moment => moment <= Date.now()).length - 1;
-    chooser.value = Math.max(0, past);
-    document.getElementById('at-words').textContent = '';
+    chooser.setAttribute('aria-valuetext', 'each when it is fullest');
+    const past = moments.filter(moment => moment <= Date.now()).length;
+    if (past && Date.now() < Math.max(...scenes.map(each => each.to))) {
+      chooser.value = past - 1;
+      choose();
+    }
   }
 
   document.getElementById('tools').hidden = false;
+  document.querySelectorAll('#who').forEach(each => { each.hidden = false; });
   tick();
   setInterval(tick, 1000);
 })();

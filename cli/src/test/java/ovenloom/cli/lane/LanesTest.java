@@ -42,10 +42,27 @@ class LanesTest {
         .run("Gratin/bake", at("17:20"), run -> run.racks(1))
         .plan();
 
-    assertThat(lane(plan, "oven")).containsExactly("WORK 1040-1080 Gratin/bake row 1");
+    assertThat(lane(plan, "oven")).containsExactly("WORK 1040-1080 Gratin/bake row 0");
     assertThat(lane(plan, "Host")).contains("WORK 1020-1040 Gratin/slice row 0");
     assertThat(lane(plan, "dish")).as("until supper has been served")
         .containsExactly("FULL 1020-1160 Gratin/slice row 0");
+  }
+
+  @Test
+  void two_on_one_rack_lie_above_each_other_and_below_what_is_on_the_next() {
+    var plan = HandPlan.forProblem(SheetLines.KITCHEN + SheetLines.HOST + """
+        dishes:
+          - {dish: Buns, steps: [{do: bake, takes: 30 min, in: tray, bake: {at: 180 C}}]}
+          - {dish: Rolls, steps: [{do: bake, takes: 40 min, in: tray, bake: {at: 180 C}}]}
+          - {dish: Pie, steps: [{do: bake, takes: 50 min, in: dish, bake: {at: 180 C}}]}
+        """)
+        .run("Pie/bake", at("18:00"), run -> run.racks(1))
+        .run("Rolls/bake", at("18:10"), run -> run.racks(0))
+        .run("Buns/bake", at("18:20"), run -> run.racks(0))
+        .plan();
+
+    assertThat(lane(plan, "oven")).containsExactly(
+        "WORK 1080-1130 Pie/bake row 2", "WORK 1090-1130 Rolls/bake row 0", "WORK 1100-1130 Buns/bake row 1");
   }
 
   @Test

@@ -32,6 +32,15 @@ class BoxesInBrowserTest {
           box.dataset.minutes, (here.left - lane.left) / lane.width, (here.right - lane.left) / lane.width].join('\t');
       }))""";
 
+  private static final String OVERLAID = """
+      [...document.querySelectorAll('.lane > svg')].flatMap(lane => {
+        const boxes = [...lane.querySelectorAll('g[data-use]')].map(box => [box, box.querySelector('rect').getBoundingClientRect()]);
+        return boxes.flatMap(([one, a], i) => boxes.slice(i + 1)
+          .filter(([other, b]) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > .5
+            && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > .5)
+          .map(([other]) => one.querySelector('title').textContent + ' and ' + other.querySelector('title').textContent));
+      })""";
+
   /**
    * A box as it is drawn.
    *
@@ -78,6 +87,7 @@ class BoxesInBrowserTest {
           .collect(Collectors.toSet()))
           .isEqualTo(expected(plan));
       assertThat(boxes).allSatisfy(Box::isWhereItsMinutesAre);
+      assertThat(browser.ask(OVERLAID)).as("no box lies over another").isEqualTo(List.of());
     }
   }
 

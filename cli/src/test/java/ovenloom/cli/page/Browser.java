@@ -121,9 +121,12 @@ final class Browser implements AutoCloseable {
     return driver.findElements(By.cssSelector(selector));
   }
 
-  byte[] pdf() {
-    Object data = driver.executeCdpCommand("Page.printToPDF", Map.of("paperWidth", 8.27, "paperHeight", 11.69,
-        "printBackground", true, "preferCSSPageSize", true)).get("data");
+  /** On paper of a size, in inches. */
+  byte[] pdf(double width, double height) {
+    Object data = driver
+        .executeCdpCommand("Page.printToPDF", Map.of("paperWidth", width, "paperHeight", height,
+            "printBackground", true, "preferCSSPageSize", false))
+        .get("data");
     return Base64.getDecoder().decode(String.valueOf(data));
   }
 

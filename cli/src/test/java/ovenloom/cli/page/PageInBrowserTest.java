@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
 import ovenloom.cli.command.Kitchens;
+import ovenloom.cli.sheet.Act;
 import ovenloom.cli.sheet.RunSheet;
 import ovenloom.model.plan.Plan;
 
@@ -134,9 +135,13 @@ class PageInBrowserTest {
     browser.at(String.valueOf(browser.ask(before))).open(page);
     browser.find(By.id("ring")).click();
     assertThat(browser.number(RUNG)).as("to be heard once").isEqualTo(1);
+    assertThat(browser.ask("Date.now() < Date.parse('" + first.at() + "')")).as("it is not due yet")
+        .isEqualTo(true);
 
     browser.waitUntil(RUNG + " === 2");
-    assertThat(browser.number(RUNG)).isEqualTo(2);
+    assertThat(browser.ask("Date.now() >= Date.parse('" + first.at() + "')")).as("it is due").isEqualTo(true);
+    assertThat(browser.ask("document.getElementById('due').textContent")).asString()
+        .startsWith("Due: " + first.time());
   }
 
   private static final String RUNG = "Number(document.documentElement.dataset.rung)";
@@ -150,7 +155,17 @@ class PageInBrowserTest {
         "[...document.querySelectorAll('#sheet .act:not([hidden])')].map(row => row.dataset.who)");
 
     assertThat(shown.stream().map(String::valueOf).toList()).isNotEmpty()
-        .allMatch(who -> who.isEmpty() || who.contains("Jonas"));
+        .allMatch(who -> who.contains("Jonas"))
+        .hasSize(View.of(plan)
+            .ofCooks()
+            .getOrDefault("Jonas", List.of())
+            .stream()
+            .mapToInt(PageInBrowserTest::acts)
+            .sum());
+  }
+
+  private static int acts(Day day) {
+    return (int) day.lines().stream().filter(line -> line.act().turn() != Act.Turn.TABLE).count();
   }
 
   @Test
@@ -188,11 +203,12 @@ class PageInBrowserTest {
         .isGreaterThanOrEqualTo(NINE_POINT - 0.01);
   }
 
-  @Test
-  void it_prints() {
+  @ParameterizedTest
+  @CsvSource({"8.27, 11.69", "8.5, 11"})
+  void it_prints_on_a4_and_letter(double width, double height) {
     browser.wide(1280, 900).open(page);
 
-    String pdf = new String(browser.pdf(), StandardCharsets.ISO_8859_1);
+    String pdf = new String(browser.pdf(width, height), StandardCharsets.ISO_8859_1);
 
     assertThat(pdf).startsWith("%PDF-");
     assertThat(Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(pdf).results().count())
