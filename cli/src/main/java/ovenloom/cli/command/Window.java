@@ -34,9 +34,9 @@ record Window(@Nullable String at, @Nullable Duration next) {
 
   /** On the clock of the kitchen; this machine's, where the kitchen is in no zone. */
   private static int now(Calendar calendar, InstantSource clock) {
-    ZoneId zone = calendar.zone();
-    return calendar
-        .minuteOf(LocalDateTime.ofInstant(clock.instant(), zone == null ? ZoneId.systemDefault() : zone));
+    return calendar.zone() == null
+        ? calendar.minuteOf(LocalDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()))
+        : calendar.minuteOf(clock.instant());
   }
 
   private Stretch from(int minute) {

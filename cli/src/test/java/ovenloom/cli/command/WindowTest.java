@@ -21,18 +21,24 @@ class WindowTest {
   private static final int DAY = 24 * 60;
 
   private static Event event(String zone) {
+    return event(zone, "2026-10-10", "2026-10-11");
+  }
+
+  private static Event event(String zone, String day, String next) {
     return HandPlan.forProblem(
         """
             ovenloom: 1
             event: Supper
             guests: 8
             ZONE
-            courses: [{name: supper, at: 2026-10-10 19:00}, {name: breakfast, at: 2026-10-11 9:00}]
+            courses: [{name: supper, at: DAY 19:00}, {name: breakfast, at: NEXT 9:00}]
             kitchen: {ovens: [OVEN], vessels: {bowl: 1}}
             cooks: [{name: Host, hours: {on the day: 8:00-21:00}}]
             dishes: [{dish: Salad, course: supper, steps: [{do: dress, takes: 10 min, hands: throughout, in: bowl}]}]
             """
             .replace("ZONE", zone)
+            .replace("DAY", day)
+            .replace("NEXT", next)
             .replace("OVEN",
                 "{name: oven, dial: 60 C to 260 C, heats: 180 C in 12 min, racks: {count: 2, size: 55 x 38 cm, clear: 15 cm}}"))
         .run("Salad/dress", HandPlan.at("18:00"))
@@ -72,6 +78,14 @@ class WindowTest {
 
     assertThat(new Window(null, Duration.ofMinutes(20)).of(event("zone: Europe/Paris"), () -> now))
         .isEqualTo(new Asked.For<>(new Stretch(HandPlan.at("17:40"), HandPlan.at("18:00"))));
+  }
+
+  /** The night of 2026-10-25 has a second 02:30, an hour after the first (IANA time zone database). */
+  @ParameterizedTest
+  @CsvSource({"2026-10-25T00:30:20Z, 2:30", "2026-10-25T01:30:20Z, 3:30", "2026-10-25T02:30:20Z, 4:30"})
+  void now_is_the_second_half_past_two_when_it_is(Instant now, String sinceMidnight) {
+    assertThat(new Window(null, null).of(event("zone: Europe/Berlin", "2026-10-25", "2026-10-26"), () -> now))
+        .isEqualTo(anHourFrom(HandPlan.at(sinceMidnight)));
   }
 
   @Test

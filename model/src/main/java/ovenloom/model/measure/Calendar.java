@@ -30,7 +30,12 @@ public record Calendar(LocalDate day, @Nullable ZoneId zone) {
    * @throws ArithmeticException for a time some four thousand years away, past the end of {@code int}
    */
   public int minuteOf(LocalDateTime time) {
-    long seconds = ChronoUnit.SECONDS.between(zero(), time.atZone(place()).toInstant());
+    return minuteOf(time.atZone(place()).toInstant());
+  }
+
+  /** The same of a moment itself, the second of two that the clock shows alike too; without a zone, as if in UTC. */
+  public int minuteOf(Instant moment) {
+    long seconds = moment.getEpochSecond() - zero().getEpochSecond();
     return Math.toIntExact(Math.floorDiv(seconds, 60));
   }
 

@@ -3,6 +3,7 @@ package ovenloom.model.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -96,6 +97,14 @@ class CalendarTest {
     assertThat(change.at(150)).isEqualTo(change.at(210)).isEqualTo("2026-10-25T02:30");
   }
 
+  @ParameterizedTest
+  @CsvSource({"2026-10-25T00:30:59.5Z, 150", "2026-10-25T01:30:00Z, 210", "2026-10-24T22:00:00Z, 0",
+      "2026-10-24T21:59:59.999Z, -1", "2026-10-24T21:58:59Z, -2"})
+  void a_moment_is_in_the_minute_it_falls_in_though_the_clock_shows_another_alike(Instant moment,
+      int minute) {
+    assertThat(new Calendar(LocalDate.parse("2026-10-25"), BERLIN).minuteOf(moment)).isEqualTo(minute);
+  }
+
   @Test
   void a_time_the_clocks_skip_is_that_of_a_clock_nobody_has_put_forward() {
     var change = new Calendar(LocalDate.parse("2026-03-29"), BERLIN);
@@ -136,6 +145,7 @@ class CalendarTest {
 
     assertThat(back).isBetween(minute - 60, minute);
     assertThat(calendar.at(back)).isEqualTo(calendar.at(minute));
+    assertThat(calendar.minuteOf(calendar.instant(minute).plusSeconds(random.nextInt(60)))).isEqualTo(minute);
   }
 
   @Test
