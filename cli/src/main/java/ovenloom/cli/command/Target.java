@@ -21,7 +21,7 @@ record Target(Path path) {
     if (!Files.isDirectory(folder)) {
       return "cannot write " + path + ": there is no folder " + folder;
     }
-    boolean isOpen = Files.exists(path) ? Files.isWritable(path) : true;
+    boolean isOpen = !Files.exists(path) || Files.isWritable(path);
     boolean isReplaced = isDevice() || Files.isWritable(folder);
     return isOpen && isReplaced ? null : "cannot write " + path + ": not allowed";
   }
