@@ -1,5 +1,6 @@
 package ovenloom.cli.calendar;
 
+import ovenloom.cli.sheet.Words;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.plan.Plan;
@@ -11,10 +12,7 @@ record Some(Plan plan, String dish, String step, Batches batches) {
   public String toString() {
     Dish whole = plan.event().dish(dish);
     int count = whole.batches();
-    if (whole.step(step).once() || batches.count() == count) {
-      return "";
-    }
-    return batches.count() == 1 ? ", batch " + batches.first() + " of " + count
-        : ", batches " + batches.first() + " to " + batches.last() + " of " + count;
+    boolean isAll = whole.step(step).once() || batches.count() == count;
+    return isAll ? "" : ", " + Words.batches(batches) + " of " + count;
   }
 }

@@ -2,7 +2,6 @@ package ovenloom.cli.page;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import ovenloom.cli.lane.Box;
 import ovenloom.cli.lane.Lane;
 import ovenloom.cli.sheet.Words;
@@ -104,6 +103,6 @@ public record Drawn(Event event, Lane lane, String label, List<Box> boxes, Dial 
       return "";
     }
     return ", "
-        + Words.batches(IntStream.rangeClosed(box.batches().first(), box.batches().last()).boxed().toList());
+        + Words.batches(box.batches());
   }
 }

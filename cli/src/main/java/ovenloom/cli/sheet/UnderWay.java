@@ -99,9 +99,8 @@ final class UnderWay {
   }
 
   private String batches(String dish, Batches batches) {
-    int all = book.event().dish(dish).batches();
-    return batches.count() == all ? "" : ", batch " + batches.first()
-        + (batches.count() == 1 ? "" : " to " + batches.last());
+    boolean isAll = batches.count() == book.event().dish(dish).batches();
+    return isAll ? "" : ", " + Words.batches(batches);
   }
 
   private String time(int minute) {

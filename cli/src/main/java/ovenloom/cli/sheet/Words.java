@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Burner;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Shelf;
+import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Filling;
 
 /** What things in this kitchen are called, as one who works there would point at them. */
@@ -62,8 +64,12 @@ public record Words(Kitchen kitchen) {
     return and(different.stream().map(rack -> level(rack, count)).toList()) + " racks";
   }
 
-  /** {@code batch 2}; {@code batches 2 to 4}. */
-  public static String batches(Collection<Integer> rising) {
+  /** {@code batch 2}; {@code batches 2 and 3}; {@code batches 2 to 4}. */
+  public static String batches(Batches batches) {
+    return batches(IntStream.rangeClosed(batches.first(), batches.last()).boxed().toList());
+  }
+
+  static String batches(Collection<Integer> rising) {
     return (rising.size() == 1 ? "batch " : "batches ") + numbers(List.copyOf(rising));
   }
 

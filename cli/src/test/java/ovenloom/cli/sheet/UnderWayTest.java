@@ -74,6 +74,24 @@ class UnderWayTest {
   }
 
   @Test
+  void two_batches_of_three_under_hands_are_told_both() {
+    var plan = HandPlan
+        .forProblem(KITCHEN + HOST
+            + """
+                dishes:
+                  - dish: Buns
+                    portions: 3
+                    steps: [{do: glaze, takes: 10 min, hands: throughout, together: 2, in: tray, keeps: {counter: 2 h}}]
+                """)
+        .run("Buns/glaze", at("17:00"), run -> run.batches(1, 2))
+        .run("Buns/glaze", at("17:10"), run -> run.batches(3, 3))
+        .plan();
+
+    assertThat(goingOn(plan, "17:05"))
+        .containsExactly("Host | Buns, batches 1 and 2 (glaze), hands-on until 17:10.");
+  }
+
+  @Test
   void what_ends_with_the_minute_is_still_there_and_what_begins_is_not_yet() {
     assertThat(goingOn(supper().plan(), "18:00")).containsExactly("Oven | Warming: 180 C at 18:00.",
         "Fridge, top shelf | Pie (dish) until 18:00.",
