@@ -40,7 +40,7 @@ record Strip(Stretch when, int step) {
     return new Stretch(when.from() + letter * step, when.from() + (letter + 1) * step);
   }
 
-  /** {@code 15:00---17:00---} */
+  /** {@code 15:00---17:00---}; where no such time has room, the first minute: {@code 17:50--}. */
   String ruler(Clock clock, char rule) {
     int interval = INTERVALS.stream()
         .filter(each -> each >= TIME * step)
@@ -52,7 +52,12 @@ record Strip(Stretch when, int step) {
       boolean isTold = Math.floorMod(minute, interval) == 0 && ruler.length() + TIME - 2 <= letters();
       ruler.append(isTold ? clock.column(minute) : rule);
     }
-    return ruler.toString();
+    return ruler.chars().anyMatch(letter -> letter != rule) ? ruler.toString() : first(clock, rule);
+  }
+
+  private String first(Clock clock, char rule) {
+    String time = clock.column(when.from());
+    return time + String.valueOf(rule).repeat(Math.max(0, letters() - time.length()));
   }
 
   /** What is there; of several things at once the letters take turns. */

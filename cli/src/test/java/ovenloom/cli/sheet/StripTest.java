@@ -42,8 +42,13 @@ class StripTest {
   void a_ruler_tells_times_that_are_far_enough_from_one_another() {
     assertThat(new Strip(from("17:00", "19:00"), 5).ruler(CLOCK, '-')).isEqualTo("17:00-------18:00-------");
     assertThat(new Strip(from("17:00", "21:00"), 15).ruler(CLOCK, '-')).isEqualTo("----18:00-------");
-    assertThat(new Strip(from("17:50", "18:04"), 2).ruler(CLOCK, '-')).as("no room for 18:00")
-        .isEqualTo("-------");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"17:50, 18:04, 2, 17:50--", "17:51, 17:59, 1, 17:51---", "17:50, 17:53, 1, 17:50"})
+  void a_ruler_too_short_for_a_round_time_tells_the_first_minute(String from, String to, int step,
+      String ruler) {
+    assertThat(new Strip(from(from, to), step).ruler(CLOCK, '-')).isEqualTo(ruler);
   }
 
   @Test
