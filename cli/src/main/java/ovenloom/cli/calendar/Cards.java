@@ -21,11 +21,15 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableStatus;
 import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Clock;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Event;
 
 /** Entries as a calendar file has them. */
 final class Cards {
+
+  /** Line breaks, which the library writes as such, tabs, and what joins several pictures to one. */
+  private static final String ALLOWED = "\n\t\u200D";
 
   private final Event event;
   private final @Nullable String cook;
@@ -91,8 +95,7 @@ final class Cards {
     return isPlain ? "" : " (" + String.join(", ", entry.cooks()) + ")";
   }
 
-  /** What no text in a calendar may hold: letters that are no letters. Line breaks are, and the library writes them as such. */
   private static String harmless(String words) {
-    return words.replaceAll("\\R", "\n").replaceAll("[\\p{Cc}&&[^\n\t]]", "?");
+    return Harmless.words(words.replaceAll("\\R", "\n"), ALLOWED);
   }
 }

@@ -11,7 +11,7 @@ final class Wrapped {
   static List<String> lines(String words, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : harmless(words).split(" ", -1)) {
+    for (String word : Harmless.words(words, "").split(" ", -1)) {
       String rest = word;
       if (!line.isEmpty() && length(line.toString()) + 1 + length(rest) > width) {
         lines.add(line.toString());
@@ -40,11 +40,6 @@ final class Wrapped {
       cut += Character.charCount(point);
     }
     return cut;
-  }
-
-  /** A file may come from a stranger, and a name in it hold what a terminal obeys. */
-  private static String harmless(String words) {
-    return words.replaceAll("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]", "?");
   }
 
   /** Columns on a terminal. */

@@ -19,7 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ovenloom.cli.sheet.Act;
 import ovenloom.cli.sheet.Acts;
+import ovenloom.cli.sheet.HandPlan;
 import ovenloom.cli.sheet.RandomHandPlans;
+import ovenloom.cli.sheet.SheetLines;
 import ovenloom.cli.sheet.Sinkful;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.life.Life;
@@ -138,6 +140,22 @@ class PlanCalendarTest {
     assertThat(List.of(text.split("\r\n", -1))).noneMatch(line -> line.getBytes(UTF_8).length > 75)
         .noneMatch(line -> line.matches(".*[\n\r].*|.*[\\uD800-\\uDBFF]| ?[\\uDC00-\\uDFFF].*"));
     assertThat(PlanCalendar.of(plan(seed), null, NOW)).isEqualTo(text);
+  }
+
+  @Test
+  void what_turns_words_round_is_shown_as_a_question_mark_and_pictures_stay_joined() {
+    Plan plan = HandPlan.forProblem(SheetLines.KITCHEN + SheetLines.HOST + """
+        dishes:
+          - dish: "Pie \\u202E\uD83D\uDC69\u200D\uD83C\uDF73"
+            steps: [{do: fill, takes: 20 min, hands: throughout, in: dish, keeps: {counter: 1 h}}]
+        """).run("Pie \u202E\uD83D\uDC69\u200D\uD83C\uDF73/fill", HandPlan.at("18:30")).plan();
+
+    var events = ReadBack.of(PlanCalendar.of(plan, null, NOW)).events().values();
+
+    assertThat(events).noneMatch(event -> (event.getSummary().getValue() + told(event)).contains("\u202E"))
+        .anyMatch(event -> event.getSummary()
+            .getValue()
+            .contains("Pie ?\uD83D\uDC69\u200D\uD83C\uDF73"));
   }
 
   @Test
