@@ -48,7 +48,7 @@ final class Cards {
   VEvent card(Entry entry) {
     VEvent card = card(entry.slot());
     zoned.stretch(entry.when()).forEach(card::add);
-    String title = harmless(entry.title() + cooks(entry));
+    String title = harmless(entry.headline() + cooks(entry));
     card.add(new Summary(title));
     if (!entry.acts().isEmpty()) {
       card.add(new Description(harmless(entry.description(clock))));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import ovenloom.cli.sheet.Act;
 import ovenloom.cli.sheet.Clock;
+import ovenloom.cli.sheet.Words;
 import ovenloom.model.measure.Stretch;
 
 /**
@@ -35,6 +36,28 @@ record Entry(Slot slot, List<String> cooks, Stretch when, String title, List<Act
   /** Whether somebody must be called to it; not where all that is done in it is told elsewhere, or goes on by itself. */
   boolean rings() {
     return !acts.isEmpty() && (!cooks.isEmpty() || slot.doing() == Slot.Doing.TABLE);
+  }
+
+  /**
+   * What a locked phone shows of it: what is to be probed comes first, since nothing else may hide it, and what else is done in it is
+   * named behind.
+   */
+  String headline() {
+    if (slot.doing() == Slot.Doing.TABLE) {
+      return title;
+    }
+    List<String> probed = acts.stream()
+        .filter(act -> act.turn() == Act.Turn.PROBE)
+        .map(Act::thing)
+        .distinct()
+        .toList();
+    List<String> others = acts.stream()
+        .map(Act::thing)
+        .distinct()
+        .filter(thing -> !title.startsWith(thing + ":") && !probed.contains(thing))
+        .toList();
+    return (probed.isEmpty() ? "" : "Probe " + Words.and(probed) + "; ") + title
+        + (others.isEmpty() ? "" : "; also " + Words.and(others));
   }
 
   /** {@code Gravy: Off the burner}: an act, up to the end of its first sentence; which batches it is of is none. */

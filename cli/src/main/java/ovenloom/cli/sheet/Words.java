@@ -170,7 +170,7 @@ public record Words(Kitchen kitchen) {
   }
 
   /** {@code a, b and c}. */
-  static String and(List<String> all) {
+  public static String and(List<String> all) {
     if (all.size() < 2) {
       return String.join("", all);
     }

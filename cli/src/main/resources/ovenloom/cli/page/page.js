@@ -65,13 +65,15 @@
   const said = row => [part(row, 'time') + '.', part(row, '.cook') && part(row, '.cook') + '.', part(row, 'b') + ':',
     part(row, '.words')].filter(words => words).join(' ');
 
-  const tell = (line, begins) => {
-    const next = document.getElementById('next');
-    const words = line ? said(line.row) : '';
-    if (next.textContent === begins + words) return;
+  // A link to a line, in words; written only where it changes, so that nobody loses their place.
+  const tell = (where, begins, line, words) => {
+    if (where.textContent === begins + words) return;
     const begin = document.createElement('b');
     begin.textContent = begins;
-    next.replaceChildren(begin, words);
+    const link = document.createElement('a');
+    if (line) link.href = '#' + line.row.id;
+    link.textContent = words;
+    where.replaceChildren(begin, link);
   };
 
   const nowLine = document.createElement('li');
@@ -87,7 +89,14 @@
 
     const open = mine.filter(line => line.row.matches('.act') && !line.row.querySelector('input').checked);
     const next = open.find(line => line.at > now - 5 * MINUTE) || open[0];
-    tell(next, !next ? 'All is done.' : next.at < now - 5 * MINUTE ? 'Still open: ' : 'Next, ' + inWords(next.at - now).trim() + ': ');
+    const begins = !next ? 'All is done.' : next.at < now - 5 * MINUTE ? 'Still open: '
+      : 'Next, ' + inWords(next.at - now).trim() + ': ';
+    tell(document.getElementById('next'), begins, next, next ? said(next.row) : '');
+    // Who ticks is told what was passed over.
+    const missed = ticked.size ? open.filter(line => line.at <= now - 5 * MINUTE) : [];
+    const more = missed.length > 1 ? ', and ' + (missed.length - 1) + ' more' : '';
+    tell(document.getElementById('open'), missed.length ? 'Still open' + more + ': ' : '', missed[0],
+      missed.length ? said(missed[0].row) : '');
 
     lines.forEach(line => {
       let due = line.row.querySelector('.due');
@@ -155,6 +164,7 @@
     }
   }
 
+  document.querySelectorAll('#last-hours + .picture').forEach(each => { each.scrollLeft = each.scrollWidth; });
   document.getElementById('tools').hidden = false;
   document.querySelectorAll('#who').forEach(each => { each.hidden = false; });
   tick();

@@ -128,6 +128,20 @@ class PageInBrowserTest {
   }
 
   @Test
+  void what_was_passed_over_is_told_to_who_ticks() {
+    List<Ticked> lines = View.of(plan).days().getFirst().lines();
+    browser.wide(360, 740).at(lines.getLast().at()).open(page);
+    assertThat(browser.ask("document.getElementById('open').textContent")).isEqualTo("");
+
+    browser.find(By.cssSelector("input[data-key=act-2]")).click();
+
+    assertThat(browser.ask("document.getElementById('open').textContent")).asString()
+        .startsWith("Still open, and ")
+        .contains(lines.getFirst().act().words());
+    assertThat(browser.ask("document.querySelector('#open a').hash")).isEqualTo("#act-1");
+  }
+
+  @Test
   void it_rings_when_something_falls_due_and_only_then() {
     Ticked first = View.of(plan).days().getFirst().lines().getFirst();
     String before = "new Date(Date.parse('" + first.at() + "') - 4000).toISOString()";
