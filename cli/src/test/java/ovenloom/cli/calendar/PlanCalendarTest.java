@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ovenloom.cli.sheet.Act;
@@ -30,6 +32,7 @@ import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Plan;
 
 /** Laws of a plan's calendar, over suppers in nights in which the clocks change, and with names that play tricks. */
+@Execution(ExecutionMode.CONCURRENT)
 class PlanCalendarTest {
 
   private static final Instant NOW = Instant.parse("2026-09-01T10:00:30Z");
