@@ -44,7 +44,7 @@ class BuiltAroundTest {
   private static final long A_FEW_TRIES = 1_000;
 
   /** Of the time that a proof takes at most. */
-  private static final double A_TENTH = 0.1;
+  private static final double A_PART = 0.03;
 
   @TempDir
   private static Path folder;
@@ -96,7 +96,7 @@ class BuiltAroundTest {
     if (proof.clash() != null) {
       return List.of(kitchen.seed() + ": called impossible, " + proof.clash());
     }
-    proof.findBound(A_TENTH);
+    proof.findBound(A_PART);
     Bound bound = Objects.requireNonNull(proof.bound());
     Found best = found.get((int) kitchen.seed());
     return Stream.concat(Stream.of(kitchen.known()), best.isAPlan() ? Stream.of(best.plan()) : Stream.empty())
