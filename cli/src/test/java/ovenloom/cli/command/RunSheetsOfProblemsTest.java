@@ -8,8 +8,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.parallel.Execution;
-import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -18,7 +16,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * {@code -Dovenloom.sheets=write} the sheets are written anew, and into the README what it shows of one, to be read
  * before they are kept.
  */
-@Execution(ExecutionMode.CONCURRENT)
 class RunSheetsOfProblemsTest {
 
   private static final Path PROBLEMS = Path.of("../problems");
