@@ -39,7 +39,7 @@ final class Bounds {
   /** What every plan loses at the table at least. */
   long atTheTable(Solving solving) {
     relaxation.model().minimize(atTheTable);
-    solving.solve(relaxation.model());
+    solving.ofCosts().solve(relaxation.model());
     return solving.bound();
   }
 
@@ -47,7 +47,7 @@ final class Bounds {
   long wishes(long most, Solving solving) {
     relaxation.model().addLessOrEqual(atTheTable, most);
     relaxation.model().minimize(wishes);
-    solving.solve(relaxation.model());
+    solving.ofCosts().solve(relaxation.model());
     return solving.bound();
   }
 }

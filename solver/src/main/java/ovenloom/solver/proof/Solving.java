@@ -21,11 +21,14 @@ final class Solving {
     solver.getParameters()
         .setNumWorkers(1)
         .setRandomSeed(1)
-        // Either alone takes all the time there is, in models whose costs are looked up minute by minute.
-        .setCpModelProbingLevel(0)
-        .setSymmetryLevel(0)
         .setMaxDeterministicTime(limit)
         .setCatchSigintSignal(false);
+  }
+
+  /** The same for a model with costs: these are looked up minute by minute, and probing or symmetries alone would take the limit. */
+  Solving ofCosts() {
+    solver.getParameters().setCpModelProbingLevel(0).setSymmetryLevel(0);
+    return this;
   }
 
   void solve(CpModel model) {
