@@ -67,7 +67,8 @@ public final class Ovenloom implements Runnable {
         .addSubcommand(new Check(kit))
         .addSubcommand(new Show(kit))
         .addSubcommand(new Heat(kit))
-        .addSubcommand(new Explain(kit));
+        .addSubcommand(new Explain(kit))
+        .addSubcommand(new Batch(kit));
     commands.addMixin("help", new HelpOptions());
     commands.getSubcommands().values().forEach(command -> command.addMixin("help", new HelpOptions()));
     return commands.setOut(kit.out())

@@ -11,22 +11,21 @@ final class ProgressLine implements Progress {
 
   private static final long NANOS_BETWEEN = 200_000_000L;
 
-  private final Kit kit;
+  private final OneLine line;
   private final long began = System.nanoTime();
   private long last = began - NANOS_BETWEEN;
-  private int written;
 
   ProgressLine(Kit kit) {
-    this.kit = kit;
+    line = new OneLine(kit);
   }
 
   @Override
   public synchronized void report(Score best, long schedules, @Nullable Duration left) {
     long now = System.nanoTime();
-    if (kit.terminal().progress() && now - last >= NANOS_BETWEEN) {
+    if (now - last >= NANOS_BETWEEN) {
       last = now;
       long seconds = Math.max(1, (now - began) / 1_000_000_000L);
-      show(words(best, schedules, schedules / seconds, left));
+      line.show(words(best, schedules, schedules / seconds, left));
     }
   }
 
@@ -40,17 +39,6 @@ final class ProgressLine implements Progress {
   }
 
   synchronized void clear() {
-    if (written > 0) {
-      show("");
-      kit.err().print("\r");
-      kit.err().flush();
-    }
-  }
-
-  private void show(String words) {
-    String line = words.substring(0, Math.min(words.length(), kit.terminal().width() - 1));
-    kit.err().print("\r" + line + " ".repeat(Math.max(0, written - line.length())));
-    kit.err().flush();
-    written = line.length();
+    line.clear();
   }
 }

@@ -2,7 +2,9 @@ package ovenloom.cli.command;
 
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
+import ovenloom.solver.batch.Outcome;
 import ovenloom.solver.proof.Proof;
+import ovenloom.solver.search.Budget;
 import ovenloom.solver.search.Found;
 import ovenloom.solver.search.Progress;
 
@@ -19,22 +21,14 @@ sealed interface Proving {
   /** Searches, and proves what can be proven. */
   Found beside(Progress progress, BooleanSupplier stop, Searching search);
 
-  /**
-   * The same each time, but where somebody stops it.
-   *
-   * @param tries of the search: who asks for few is not to wait for a long proof
-   */
-  record Afterwards(Proof proof, long tries) implements Proving {
-
-    private static final double TRIES_FOR_A_WHOLE_PROOF = 4_000;
+  /** The same each time, but where somebody stops it. */
+  record Afterwards(Proof proof, Budget budget) implements Proving {
 
     @Override
     public Found beside(Progress progress, BooleanSupplier stop, Searching search) {
       Found found = search.find(progress, stop);
-      if (!stop.getAsBoolean() && found.isAPlan()) {
-        proof.findBound(Math.min(1, tries / TRIES_FOR_A_WHOLE_PROOF));
-      } else if (!stop.getAsBoolean()) {
-        proof.refute();
+      if (!stop.getAsBoolean()) {
+        Outcome.prove(proof, found, budget);
       }
       return found;
     }

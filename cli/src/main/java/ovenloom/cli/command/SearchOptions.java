@@ -33,7 +33,7 @@ final class SearchOptions {
   /** After a search of so many tries, so that both are the same on any machine; beside one that ends by the clock. */
   Proving proving(Proof proof) {
     return time == null && tries != null
-        ? new Proving.Afterwards(proof, tries)
+        ? new Proving.Afterwards(proof, budget())
         : new Proving.Meanwhile(proof);
   }
 

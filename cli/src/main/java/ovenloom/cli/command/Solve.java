@@ -13,6 +13,7 @@ import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
+import ovenloom.solver.batch.Outcome;
 import ovenloom.solver.place.Extents;
 import ovenloom.solver.proof.Claim;
 import ovenloom.solver.proof.Clash;
@@ -75,15 +76,15 @@ final class Solve implements Callable<Integer> {
     }
     Proving proving = search.proving(new Proof(extents));
     Found found = find(event, sources, proving);
-    Proof proof = proving.proof();
-    List<Claim> claims = proof.clash();
-    if (claims != null && !found.isAPlan()) {
-      return noPlan(ClaimsText.of(claims, kit.terminal().width()));
-    }
-    if (!found.isAPlan()) {
-      return new NoneFound(kit).print(event, found);
-    }
-    Plan plan = found.plan().with(proof.bound());
+    return switch (Outcome.of(found, proving.proof())) {
+      case Outcome.APlan(Plan plan) -> print(plan, target);
+      case Outcome.TooMuch(Clash tooMuch) -> noPlan(ClashText.of(event, tooMuch, kit.terminal().width()));
+      case Outcome.Clashing(List<Claim> claims) -> noPlan(ClaimsText.of(claims, kit.terminal().width()));
+      case Outcome.NoneFound none -> new NoneFound(kit).print(event, none.found());
+    };
+  }
+
+  private int print(Plan plan, @Nullable Target target) {
     int answer = new Printer(kit).print(plan, "what was found");
     if (answer == Answer.A_PLAN) {
       kit.out().print(BoundText.of(plan, kit.terminal().width()));

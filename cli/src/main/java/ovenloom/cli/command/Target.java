@@ -45,7 +45,7 @@ record Target(Path path) {
   }
 
   /** A file's trouble says little more than its name, which may be of no use to anybody. */
-  private static String reason(IOException trouble) {
+  static String reason(IOException trouble) {
     String reason = trouble instanceof FileSystemException file ? file.getReason() : trouble.getMessage();
     return reason == null ? "the system lets no file be made there" : reason;
   }

@@ -27,17 +27,23 @@ public final class BreakList {
   public static String of(Event event, List<Break> breaks, int width) {
     Page page = new Page(width, false);
     Clock clock = new Clock(event.calendar());
-    List<Break> worstFirst = breaks.stream()
-        .sorted(Comparator.comparingLong(BreakList::weight).reversed())
-        .toList();
     int number = 1;
-    for (Break each : worstFirst) {
+    for (Break each : worstFirst(breaks)) {
       List<Line.Cell> cells = List.of(
           new Line.Cell(number++ + ".", Integer.toString(breaks.size()).length() + 1, false),
           new Line.Cell(words(each, clock), 0, false));
       page.row(cells);
     }
     return page.toString();
+  }
+
+  /** The first of them, of one at least. */
+  static String worst(Event event, List<Break> breaks) {
+    return words(worstFirst(breaks).getFirst(), new Clock(event.calendar()));
+  }
+
+  private static List<Break> worstFirst(List<Break> breaks) {
+    return breaks.stream().sorted(Comparator.comparingLong(BreakList::weight).reversed()).toList();
   }
 
   private static String words(Break each, Clock clock) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.plan.Plan;
 
 /**
  * Brings in what stands in a file of its own: {@code from: dishes/x.yaml}. Keys beside it win; of what is listed by name,
@@ -34,20 +35,33 @@ final class Includes {
 
   private final @Nullable Folder folder;
   private final Desk desk;
-  private final Map<String, Sheet> sheets = new HashMap<>();
+  private final Map<String, Sheet> sheets;
+  private final Map<Path, Written> known;
 
   Includes(Folder folder, Desk desk) {
-    this(desk, folder);
+    this(desk, folder, new HashMap<>(), new HashMap<>());
   }
 
-  private Includes(Desk desk, @Nullable Folder folder) {
+  private Includes(Desk desk, @Nullable Folder folder, Map<String, Sheet> sheets, Map<Path, Written> known) {
     this.folder = folder;
     this.desk = desk;
+    this.sheets = sheets;
+    this.known = known;
   }
 
   /** For what is whole by itself: no file may be taken in. */
   static Includes none(Desk desk) {
-    return new Includes(desk, null);
+    return new Includes(desk, null, new HashMap<>(), new HashMap<>());
+  }
+
+  /** The same files, with mistakes kept elsewhere; what was read is not read again. */
+  Includes at(Desk another) {
+    return new Includes(another, folder, sheets, known);
+  }
+
+  /** Every file that was read, with a digest of its bytes. */
+  List<Plan.Source> sources() {
+    return folder == null ? List.of() : folder.sources();
   }
 
   /** The first file. */
@@ -150,9 +164,17 @@ final class Includes {
 
   private @Nullable Written read(Sheet sheet, Limits limits) {
     sheets.put(sheet.name(), sheet);
+    Written before = known.get(sheet.path());
+    if (before != null) {
+      return before;
+    }
+    int faults = desk.faults();
     Written read = new WrittenReader(sheet, limits, desk.mistakes()).read();
     if (read == null && desk.mistakes().none()) {
       desk.mistake(sheet.first(), new Fault.NotLaidOut(Fault.Slip.EMPTY, ""));
+    }
+    if (read != null && desk.faults() == faults) {
+      known.put(sheet.path(), read);
     }
     return read;
   }

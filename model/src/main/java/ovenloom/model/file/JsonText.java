@@ -19,11 +19,36 @@ final class JsonText {
         + "\n";
   }
 
+  /** What is written, on one line; a bare {@code null} stays what it is. */
+  static String of(Written written) {
+    return node(written).toString();
+  }
+
+  private static JsonNode node(Written written) {
+    return switch (written) {
+      case Written.Words words when MergePatch.takesOut(words) -> NODES.nullNode();
+      case Written.Words words -> scalar(words.text());
+      case Written.Nothing nothing -> NODES.nullNode();
+      case Written.Many many -> {
+        var array = NODES.arrayNode();
+        many.items().forEach(item -> array.add(node(item)));
+        yield array;
+      }
+      case Written.Keyed keyed -> {
+        var object = NODES.objectNode();
+        keyed.entries().forEach(entry -> object.set(entry.key().text(), node(entry.value())));
+        yield object;
+      }
+    };
+  }
+
+  private static JsonNode scalar(String text) {
+    return COUNT.matcher(text).matches() ? NODES.numberNode(Long.parseLong(text)) : NODES.stringNode(text);
+  }
+
   private static JsonNode node(Draft draft) {
     return switch (draft) {
-      case Draft.Text(String text) when COUNT.matcher(text).matches() ->
-        NODES.numberNode(Long.parseLong(text));
-      case Draft.Text(String text) -> NODES.stringNode(text);
+      case Draft.Text(String text) -> scalar(text);
       case Draft.Items items -> {
         var array = NODES.arrayNode();
         items.items().forEach(item -> array.add(node(item)));

@@ -42,12 +42,18 @@ public final class ProblemFile {
     }
     Includes includes = new Includes(folder, desk);
     Written written = includes.first(file, Limits.PROBLEM);
-    Event event = written == null ? null : new EventReader(desk, includes).event(written, guests);
-    if (written != null && event != null) {
+    return written == null ? new Reading.Mistaken<>(desk.mistakes().all())
+        : event(written, desk, includes, guests);
+  }
+
+  /** The event that is written, or every mistake. */
+  static Reading<Event> event(Written written, Desk desk, Includes includes, @Nullable Integer guests) {
+    Event event = new EventReader(desk, includes).event(written, guests);
+    if (event != null) {
       event = ChillReader.chosen(event, desk, written.place());
       SecondLook.at(event, desk, written.place());
     }
     return event == null || !desk.mistakes().none() ? new Reading.Mistaken<>(desk.mistakes().all())
-        : new Reading.Understood<>(event, folder.sources(), desk.notes().all());
+        : new Reading.Understood<>(event, includes.sources(), desk.notes().all());
   }
 }

@@ -31,6 +31,14 @@ final class Scalars {
         : bad(text, "a whole number from 0 to 9999 like \"6\"");
   }
 
+  /** A whole number from 1 to so many. */
+  static Parsed<Integer> upTo(String text, int most) {
+    boolean isCount = text.matches("[0-9]{1,9}") && Integer.parseInt(text) > 0
+        && Integer.parseInt(text) <= most;
+    return isCount ? new Parsed.Good<>(Integer.parseInt(text))
+        : bad(text, "a whole number from 1 to " + most + " like \"200\"");
+  }
+
   static Parsed<Boolean> yesOrNo(String text) {
     return switch (text.toLowerCase(Locale.ROOT)) {
       case "yes", "true" -> new Parsed.Good<>(true);

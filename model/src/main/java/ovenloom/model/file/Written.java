@@ -15,7 +15,13 @@ sealed interface Written {
    *     places inside it meaningless
    * @param behind what follows on its line, for text without quotes
    */
-  record Words(String text, Place place, @Nullable Integer offset, String behind) implements Written {}
+  record Words(String text, Place place, @Nullable Integer offset, String behind) implements Written {
+
+    /** Whether it stands without quotes. */
+    boolean isBare() {
+      return offset != null && offset == 0;
+    }
+  }
 
   /** Several values. */
   record Many(List<Written> items, Place place) implements Written {

@@ -16,18 +16,8 @@ final class FirstOrder {
 
   private FirstOrder() {}
 
-  /** The steps of the work, by index. */
   static Decisions of(Runs runs) {
-    int[] latest = new int[runs.runs().size()];
-    for (Run run : runs.runs().reversed()) {
-      int end = run.step().serve() ? run.endOfService() : run.due();
-      for (Tie tie : runs.ties()) {
-        if (tie.earlier() == run.index()) {
-          end = Math.min(end, latest[tie.later()] - tie.link().least());
-        }
-      }
-      latest[run.index()] = end - run.minutes();
-    }
+    int[] latest = latestStarts(runs);
     List<Integer> order = runs.runs()
         .stream()
         .sorted(Comparator.comparingInt((Run run) -> -latest[run.index()]).thenComparingInt(Run::index))
@@ -38,5 +28,20 @@ final class FirstOrder {
       decisions.setStep(turn, order.get(turn));
     }
     return decisions;
+  }
+
+  /** The minute at which each run begins at the latest, if it had the kitchen to itself. */
+  static int[] latestStarts(Runs runs) {
+    int[] latest = new int[runs.runs().size()];
+    for (Run run : runs.runs().reversed()) {
+      int end = run.step().serve() ? run.endOfService() : run.due();
+      for (Tie tie : runs.ties()) {
+        if (tie.earlier() == run.index()) {
+          end = Math.min(end, latest[tie.later()] - tie.link().least());
+        }
+      }
+      latest[run.index()] = end - run.minutes();
+    }
+    return latest;
   }
 }

@@ -33,6 +33,7 @@ final class Lane {
   private final Trial trial;
   private final Decisions first;
   private final Decisions ahead;
+  private @Nullable Decisions given;
   private final boolean isHasty;
   private boolean isAhead;
   private boolean hadAPlan;
@@ -113,7 +114,17 @@ final class Lane {
     return trial.hasBest() && trial.best().score().breaks() == 0;
   }
 
+  /** What to begin with for once. */
+  void beginWith(Decisions decisions) {
+    given = decisions;
+  }
+
   private Decisions anew() {
+    Decisions once = given;
+    if (once != null) {
+      given = null;
+      return once.copy();
+    }
     Decisions from = isAhead ? ahead : first;
     isAhead = !isAhead;
     return from.copy();

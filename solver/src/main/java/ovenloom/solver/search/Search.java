@@ -12,10 +12,12 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.audit.Break;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Score;
+import ovenloom.solver.place.Decisions;
 import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.FairCopy;
 import ovenloom.solver.place.Runs;
@@ -71,19 +73,38 @@ public final class Search {
    */
   public static Found find(
       Event event, List<Plan.Source> sources, Budget budget, Progress progress, BooleanSupplier stop) {
+    return find(event, sources, budget, null, progress, stop);
+  }
+
+  /**
+   * The same, from where a plan is of nearly the same event.
+   *
+   * @param from absent: as any search begins
+   */
+  public static Found find(
+      Event event, List<Plan.Source> sources, Budget budget, @Nullable Plan from, Progress progress,
+      BooleanSupplier stop) {
     Runs runs = Runs.of(event);
-    return find(runs, sources, budget, Judge.audit(runs.minutes().cards()), progress, stop);
+    Search search = new Search(runs, budget, Judge.audit(runs.minutes().cards()), progress, stop);
+    if (from != null) {
+      Decisions like = LikeAPlan.of(runs, from);
+      search.lanes.forEach(lane -> lane.beginWith(like));
+    }
+    return search.found(sources);
   }
 
   static Found find(
       Runs runs, List<Plan.Source> sources, Budget budget, Judge judge, Progress progress,
       BooleanSupplier stop) {
-    Search search = new Search(runs, budget, judge, progress, stop);
+    return new Search(runs, budget, judge, progress, stop).found(sources);
+  }
+
+  private Found found(List<Plan.Source> sources) {
     try (ExecutorService workers = Executors.newFixedThreadPool(budget.seeds())) {
-      search.run(workers);
+      run(workers);
     }
-    Found found = search.found(sources);
-    if (search.interrupted) {
+    Found found = best(sources);
+    if (interrupted) {
       Thread.currentThread().interrupt();
     }
     return found;
@@ -183,7 +204,7 @@ public final class Search {
     return best;
   }
 
-  private Found found(List<Plan.Source> sources) {
+  private Found best(List<Plan.Source> sources) {
     Trial best = best().trial();
     Score score = best.best().score();
     Draft draft = best.draft();

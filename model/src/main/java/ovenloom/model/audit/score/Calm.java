@@ -15,8 +15,8 @@ import ovenloom.model.plan.Placement;
 final class Calm {
 
   private static final Stretches THE_DAY = Stretches.of(new Stretch(0, 1440));
-  private static final int LAST = 60;
-  private static final int BEFORE = 120;
+  static final int LAST = 60;
+  static final int BEFORE = 120;
   private static final int POINTS_A_MINUTE_WITH_NO_HAND_FREE = 2;
   private static final int MINUTES_OF_THE_DAY_A_POINT = 20;
 
@@ -39,7 +39,8 @@ final class Calm {
     return shares;
   }
 
-  private static long lastMinutes(Ledger plan, Placement run) {
+  /** Minutes of all cooks that a run takes in the hour before a course, but for serving. */
+  static long lastMinutes(Ledger plan, Placement run) {
     BatchStep step = plan.stepOf(run);
     Stretches last = beforeCourses(plan, LAST);
     return step != null && step.step().serve() ? 0
@@ -59,7 +60,8 @@ final class Calm {
     return busy.cookMinutes(THE_DAY) / MINUTES_OF_THE_DAY_A_POINT;
   }
 
-  private static Stretches beforeCourses(Ledger plan, int minutes) {
+  /** So many minutes before each course that has a dish. */
+  static Stretches beforeCourses(Ledger plan, int minutes) {
     List<Stretch> windows = new ArrayList<>();
     for (Course course : plan.event().courses()) {
       if (plan.event().dishes().stream().anyMatch(dish -> dish.course().equals(course.name()))) {

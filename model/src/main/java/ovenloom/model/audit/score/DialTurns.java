@@ -29,6 +29,11 @@ final class DialTurns {
     return Shares.sum(byOven(plan));
   }
 
+  /** How often a dial is turned to another mark. */
+  static long turns(Ledger plan) {
+    return points(plan) / POINTS_A_TURN;
+  }
+
   static Map<String, Long> byOven(Ledger plan) {
     List<String> ovens = plan.plan()
         .placements()

@@ -1,0 +1,116 @@
+package ovenloom.model.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.menu.Event;
+import ovenloom.model.variation.Axis;
+import ovenloom.model.variation.Take;
+import ovenloom.model.variation.Variation;
+
+/**
+ * One event and variations of it, made one by one when they are asked for: there may be many thousands. Belongs to one thread at a time.
+ */
+public final class WhatIf {
+
+  private final String name;
+  private final Written.Keyed event;
+  private final List<Axis> axes;
+  private final List<List<Written>> patches;
+  private final Take take;
+  private final Includes includes;
+
+  /**
+   * What a file says.
+   *
+   * @param event the base
+   * @param patches for each axis one for each of its choices
+   */
+  WhatIf(String name, Written.Keyed event, List<Axis> axes, List<List<Written>> patches, Take take,
+      Includes includes) {
+    this.name = name;
+    this.event = event;
+    this.axes = List.copyOf(axes);
+    this.patches = List.copyOf(patches);
+    this.take = take;
+    this.includes = includes;
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public List<Axis> axes() {
+    return axes;
+  }
+
+  /** How many variations are asked for. */
+  public long size() {
+    return take.size(axes);
+  }
+
+  /** One of them, counted from 0. */
+  public Variation variation(long index) {
+    return variation(take.picks(axes, index));
+  }
+
+  private Variation variation(List<Integer> picks) {
+    Map<String, String> choices = new LinkedHashMap<>();
+    for (int i = 0; i < axes.size(); i++) {
+      choices.put(axes.get(i).name(), axes.get(i).choices().get(picks.get(i)));
+    }
+    return new Variation(choices, picked(picks).stream().map(JsonText::of).toList());
+  }
+
+  /** The event as one variation, counted from 0, has it; or what is wrong with it, at its place in the files. */
+  public Reading<Event> event(long index) {
+    return event(take.picks(axes, index));
+  }
+
+  /** The event as it is, without any patch. */
+  public Reading<Event> base() {
+    return with(List.of());
+  }
+
+  Reading<Event> event(List<Integer> picks) {
+    return with(picked(picks));
+  }
+
+  /** With one choice alone. */
+  Reading<Event> event(int axis, int choice) {
+    return with(List.of(patches.get(axis).get(choice)));
+  }
+
+  private List<Written> picked(List<Integer> picks) {
+    List<Written> picked = new ArrayList<>();
+    for (int i = 0; i < picks.size(); i++) {
+      picked.add(patches.get(i).get(picks.get(i)));
+    }
+    return picked;
+  }
+
+  private Reading<Event> with(List<Written> changes) {
+    Desk desk = new Desk();
+    Includes here = includes.at(desk);
+    return ProblemFile.event(new EventPatch(here, desk).over(event, changes), desk, here, null);
+  }
+
+  /** The first variation asked for that has a choice and can be read, of the first so many that have it. */
+  @Nullable
+  Reading<Event> firstGood(int axis, int choice, int most) {
+    int looked = 0;
+    for (long index = 0; index < size() && looked < most; index++) {
+      List<Integer> picks = take.picks(axes, index);
+      if (picks.get(axis) == choice) {
+        looked++;
+        Reading<Event> reading = event(picks);
+        if (reading instanceof Reading.Understood<Event>) {
+          return reading;
+        }
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,15 @@
+package ovenloom.model.variation;
+
+import java.util.List;
+
+/**
+ * One way in which an event may differ: how many ovens, how many guests.
+ *
+ * @param choices what it may be, by their names; one of them in each variation
+ */
+public record Axis(String name, List<String> choices) {
+
+  public Axis {
+    choices = List.copyOf(choices);
+  }
+}

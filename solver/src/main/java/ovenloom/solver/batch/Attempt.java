@@ -1,0 +1,74 @@
+package ovenloom.solver.batch;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.audit.score.Figures;
+import ovenloom.model.file.Mistake;
+import ovenloom.model.file.MistakeText;
+import ovenloom.model.file.Reading;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+import ovenloom.model.variation.Result;
+import ovenloom.model.variation.Result.Answer;
+import ovenloom.solver.search.Budget;
+
+/** Plans a run and makes a result of what comes of it, whatever comes. */
+public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) implements Batch.Doing {
+
+  private static final double NANOS = 1e9;
+
+  /** Says why there is no plan. */
+  @FunctionalInterface
+  public interface Wording {
+    String why(Event event, Outcome outcome);
+  }
+
+  /** Keeps a plan, if plans are kept. */
+  @FunctionalInterface
+  public interface Keeping {
+    void keep(String run, Plan plan) throws IOException;
+  }
+
+  @Override
+  public @Nullable Result of(Run run) throws IOException {
+    return switch (run.event()) {
+      case Reading.Mistaken<Event>(List<Mistake> mistakes) ->
+        without(run, Answer.MISTAKEN, MistakeText.of(mistakes).strip(), null);
+      case Reading.Understood<Event>(Event event, List<Plan.Source> sources, var notes) -> {
+        Outcome outcome;
+        try {
+          outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+          yield without(run, Answer.FAILED, fault.toString(), null);
+        }
+        yield stop.getAsBoolean() ? null : of(run, event, outcome);
+      }
+    };
+  }
+
+  private Result of(Run run, Event event, Outcome outcome) throws IOException {
+    if (outcome instanceof Outcome.APlan(Plan plan)) {
+      keeping.keep(run.id(), plan);
+      return result(run, Answer.PLAN, null, Deciding.dish(event, outcome), plan);
+    }
+    Answer answer = outcome instanceof Outcome.NoneFound ? Answer.NONE_FOUND : Answer.NO_PLAN;
+    return without(run, answer, wording.why(event, outcome), Deciding.dish(event, outcome));
+  }
+
+  private static Result without(Run run, Answer answer, String why, @Nullable String decides) {
+    return result(run, answer, why.strip(), decides, null);
+  }
+
+  private static Result result(
+      Run run, Answer answer, @Nullable String why, @Nullable String decides, @Nullable Plan plan) {
+    Budget budget = run.budget();
+    Double seconds = budget.time() == null ? null : budget.time().toNanos() / NANOS;
+    return new Result(run.id(), run.eventDigest(), run.variation().choices(), run.variation().patches(),
+        budget.tries(),
+        seconds, budget.seed(), run.from() != null, run.version(), answer, why, decides,
+        plan == null ? null : plan.score(), plan == null ? null : plan.bound(),
+        plan == null ? null : Figures.of(plan));
+  }
+}
