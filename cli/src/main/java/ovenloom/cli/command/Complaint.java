@@ -4,9 +4,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import ovenloom.model.file.Fault;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
+import ovenloom.model.file.Reading;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -61,7 +61,7 @@ final class Complaint {
 
   /** What keeps a file from being used: it is wrong, or it is well written and asks for what cannot be done. */
   static int about(PrintWriter err, Path file, List<Mistake> mistakes) {
-    boolean isWellWritten = mistakes.stream().allMatch(each -> each.fault() instanceof Fault.Impossible);
+    boolean isWellWritten = new Reading.Mistaken<>(mistakes).isWellWritten();
     err.println(
         "ovenloom: " + Harmless.text(file + ": " + (isWellWritten ? cannotBe(mistakes) : count(mistakes))));
     err.print(Harmless.text(MistakeText.of(mistakes)));

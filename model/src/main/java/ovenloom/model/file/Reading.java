@@ -32,5 +32,10 @@ public sealed interface Reading<T> {
     public Mistaken {
       mistakes = List.copyOf(mistakes);
     }
+
+    /** Whether all is well written, and asks for what cannot be done. */
+    public boolean isWellWritten() {
+      return mistakes.stream().allMatch(each -> each.fault() instanceof Fault.Impossible);
+    }
   }
 }

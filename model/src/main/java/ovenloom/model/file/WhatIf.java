@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.Event;
 import ovenloom.model.variation.Axis;
 import ovenloom.model.variation.Take;
@@ -97,20 +96,18 @@ public final class WhatIf {
     return ProblemFile.event(new EventPatch(here, desk).over(event, changes), desk, here, null);
   }
 
-  /** The first variation asked for that has a choice and can be read, of the first so many that have it. */
-  @Nullable
-  Reading<Event> firstGood(int axis, int choice, int most) {
+  /** Whether one of the first so many variations that have a choice can be read. */
+  boolean isEverRead(int axis, int choice, int most) {
     int looked = 0;
     for (long index = 0; index < size() && looked < most; index++) {
       List<Integer> picks = take.picks(axes, index);
       if (picks.get(axis) == choice) {
         looked++;
-        Reading<Event> reading = event(picks);
-        if (reading instanceof Reading.Understood<Event>) {
-          return reading;
+        if (!(event(picks) instanceof Reading.Mistaken<Event> mistaken) || mistaken.isWellWritten()) {
+          return true;
         }
       }
     }
-    return null;
+    return false;
   }
 }

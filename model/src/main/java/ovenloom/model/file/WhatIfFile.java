@@ -190,17 +190,17 @@ public final class WhatIfFile {
     return new Take.Listed(all);
   }
 
-  /** Those of the event as it is; or of each choice alone, unless it can be read together with others. */
+  /** Those of the event as it is; or of each choice alone, unless it can be read together with others. What cannot be done is none. */
   private static List<Mistake> mistakes(WhatIf whatIf) {
-    if (whatIf.base() instanceof Reading.Mistaken<Event>(List<Mistake> mistakes)) {
-      return mistakes;
+    if (whatIf.base() instanceof Reading.Mistaken<Event> base && !base.isWellWritten()) {
+      return base.mistakes();
     }
     List<Mistake> all = new ArrayList<>();
     for (int axis = 0; axis < whatIf.axes().size(); axis++) {
       for (int choice = 0; choice < whatIf.axes().get(axis).choices().size(); choice++) {
-        if (whatIf.event(axis, choice) instanceof Reading.Mistaken<Event>(List<Mistake> mistakes)
-            && whatIf.firstGood(axis, choice, LOOKED_AT) == null) {
-          all.addAll(mistakes);
+        if (whatIf.event(axis, choice) instanceof Reading.Mistaken<Event> alone && !alone.isWellWritten()
+            && !whatIf.isEverRead(axis, choice, LOOKED_AT)) {
+          all.addAll(alone.mistakes());
         }
       }
     }

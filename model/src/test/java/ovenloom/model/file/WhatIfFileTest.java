@@ -184,6 +184,14 @@ class WhatIfFileTest {
   }
 
   @Test
+  void what_is_well_written_and_cannot_be_done_is_no_mistake_either() {
+    WhatIf whatIf = whatIf(axes("bread: {large: {dishes: {Bread: {steps: {slice: {takes: 5 days}}}}}}"));
+
+    assertThat(whatIf.event(0)).isInstanceOfSatisfying(Reading.Mistaken.class,
+        mistaken -> assertThat(mistaken.isWellWritten()).isTrue());
+  }
+
+  @Test
   void more_variations_than_a_machine_can_plan_are_refused() {
     String guests = LongStream.rangeClosed(1, 1001).boxed().toList().toString();
 

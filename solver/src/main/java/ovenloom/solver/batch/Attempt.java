@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.audit.score.Figures;
-import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
@@ -34,18 +33,22 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
   @Override
   public @Nullable Result of(Run run) throws IOException {
     return switch (run.event()) {
-      case Reading.Mistaken<Event>(List<Mistake> mistakes) ->
-        without(run, Answer.MISTAKEN, MistakeText.of(mistakes).strip(), null);
-      case Reading.Understood<Event>(Event event, List<Plan.Source> sources, var notes) -> {
-        Outcome outcome;
-        try {
-          outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-          yield without(run, Answer.FAILED, fault.toString(), null);
-        }
-        yield stop.getAsBoolean() ? null : of(run, event, outcome);
-      }
+      case Reading.Mistaken<Event> mistaken ->
+        without(run, mistaken.isWellWritten() ? Answer.NO_PLAN : Answer.MISTAKEN,
+            MistakeText.of(mistaken.mistakes()),
+            null);
+      case Reading.Understood<Event>(Event event, List<Plan.Source> sources, var notes) ->
+        planned(run, event, sources);
     };
+  }
+
+  private @Nullable Result planned(Run run, Event event, List<Plan.Source> sources) throws IOException {
+    try {
+      Outcome outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
+      return stop.getAsBoolean() ? null : of(run, event, outcome);
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+      return without(run, Answer.FAILED, fault.toString(), null);
+    }
   }
 
   private Result of(Run run, Event event, Outcome outcome) throws IOException {
