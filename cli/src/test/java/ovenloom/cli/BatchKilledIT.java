@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -18,8 +17,8 @@ class BatchKilledIT {
 
   private static final int RUNS = 300;
   private static final int KILLS = 20;
-  /** Lines after which it is killed at the latest, so that there are some left for the last. */
-  private static final int A_FEW = 12;
+  /** Bytes after which it is killed at the latest, so that there are some lines left for the last. */
+  private static final int A_FEW_LINES = 6_000;
   private static final int A_MOMENT = 900;
 
   @TempDir
@@ -63,14 +62,16 @@ class BatchKilledIT {
     return builder.start();
   }
 
-  /** At a random moment, at times before it has begun, at times after some lines more. */
+  /** At a random moment: of four kills one as it begins, the others so many bytes on, most in the middle of a line. */
   private void killed(Process batch, Random lot) throws Exception {
-    long enough = size() + lot.nextInt(1, A_FEW) * 500L;
-    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(lot.nextInt(A_MOMENT) + 300);
-    while (size() < enough && System.nanoTime() < end && batch.isAlive()) {
-      Thread.sleep(1);
+    if (lot.nextInt(4) == 0) {
+      Thread.sleep(lot.nextInt(A_MOMENT));
+    } else {
+      long enough = size() + lot.nextInt(1, A_FEW_LINES);
+      while (size() < enough && batch.isAlive()) {
+        Thread.sleep(1);
+      }
     }
-    batch.descendants().forEach(ProcessHandle::destroyForcibly);
     batch.destroyForcibly().waitFor();
   }
 

@@ -41,7 +41,7 @@ class BuiltAroundTest {
   private static final int PLANNED_OF_A_HUNDRED = 97;
 
   /** A search goes on so long after its first plan. */
-  private static final long A_FEW_TRIES = 1_000;
+  private static final long A_FEW_TRIES = 300;
 
   /** Of the time that a proof takes at most. */
   private static final double A_PART = 0.03;
