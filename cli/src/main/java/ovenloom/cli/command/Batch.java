@@ -17,6 +17,7 @@ import ovenloom.solver.batch.Attempt;
 import ovenloom.solver.batch.Outcome;
 import ovenloom.solver.batch.Results;
 import ovenloom.solver.batch.Run;
+import ovenloom.solver.batch.WarmStart;
 import ovenloom.solver.search.Budget;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -107,7 +108,7 @@ final class Batch implements Callable<Integer> {
     BatchLine progress = new BatchLine(kit);
     kit.stop().listen();
     try {
-      Plan from = each.warm ? base(variations) : null;
+      WarmStart from = each.warm ? base(variations) : null;
       new ovenloom.solver.batch.Batch(results, cores(), new Attempt(Batch::why, this::keep, kit.stop()),
           progress,
           kit.stop())
@@ -120,17 +121,17 @@ final class Batch implements Callable<Integer> {
   }
 
   /** The plan of the event as it is; absent where there is none to begin from. */
-  private @Nullable Plan base(WhatIf variations) {
+  private @Nullable WarmStart base(WhatIf variations) {
     return switch (variations.base()) {
       case Reading.Understood<Event>(Event event, var sources, var notes) when Outcome.planned(event, sources,
           budget(), null, kit.stop()) instanceof Outcome.APlan(Plan plan) ->
-        plan;
+        WarmStart.of(plan);
       default -> null;
     };
   }
 
-  private Run run(WhatIf variations, long index, @Nullable Plan from) {
-    return new Run(variations.variation(index), variations.event(index), budget(), from, Version.number());
+  private Run run(WhatIf variations, long index, @Nullable WarmStart from) {
+    return Run.of(variations.variation(index), variations.event(index), budget(), from, Version.number());
   }
 
   private Budget budget() {

@@ -50,17 +50,18 @@ public sealed interface Outcome {
   /**
    * Plans an event on the threads of its search: what is asked for too much of is looked at first, then it is searched, then proven.
    *
-   * @param from a plan of nearly the same event to begin with; absent: as any search begins
+   * @param from absent: as any search begins
    * @param stop asked a few times a second; what comes after a stop is not the whole answer
    */
   static Outcome planned(
-      Event event, List<Plan.Source> sources, Budget budget, @Nullable Plan from, BooleanSupplier stop) {
+      Event event, List<Plan.Source> sources, Budget budget, @Nullable WarmStart from, BooleanSupplier stop) {
     Extents extents = Extents.of(event);
     Optional<Clash> clash = WindowLoads.of(extents);
     if (clash.isPresent()) {
       return new TooMuch(clash.get());
     }
-    Found found = Search.find(event, sources, budget, from, (score, schedules, left) -> {}, stop);
+    Found found = Search.find(event, sources, budget, from == null ? null : from.plan(),
+        (score, schedules, left) -> {}, stop);
     Proof proof = new Proof(extents);
     if (!stop.getAsBoolean()) {
       prove(proof, found, budget);

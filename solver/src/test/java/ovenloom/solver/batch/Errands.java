@@ -13,7 +13,7 @@ final class Errands {
   private Errands() {}
 
   static Run run(String name) {
-    return new Run(new Variation(Map.of("errand", name), List.of("{}")), new Reading.Mistaken<>(List.of()),
+    return Run.of(new Variation(Map.of("errand", name), List.of("{}")), new Reading.Mistaken<>(List.of()),
         new Budget(null, 1L, 1, 1), null, "test");
   }
 

@@ -107,7 +107,7 @@ class VariationsTest {
         """.formatted(read.patches().toArray()));
 
     WhatIf again = whatIf("again.yaml");
-    Run run = new Run(again.variation(0), again.event(0),
+    Run run = Run.of(again.variation(0), again.event(0),
         new Budget(null, read.tries(), read.seed(), 1), null, read.version());
 
     assertThat(read).isEqualTo(first);
@@ -119,8 +119,8 @@ class VariationsTest {
     Plan base = plan(Outcome.planned(event(whatIf().base()), List.of(), A_FEW, null, () -> false));
 
     Result cold = Objects.requireNonNull(attempt.of(run(2, null)));
-    Result warm = Objects.requireNonNull(attempt.of(run(2, base)));
-    Result again = Objects.requireNonNull(attempt.of(run(2, base)));
+    Result warm = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base))));
+    Result again = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base))));
 
     assertThat(warm.answer()).isEqualTo(Result.Answer.PLAN);
     assertThat(warm).isEqualTo(again);
@@ -132,9 +132,9 @@ class VariationsTest {
     return Objects.requireNonNull(attempt.of(run(index, null)));
   }
 
-  private Run run(long index, @Nullable Plan from) {
+  private Run run(long index, @Nullable WarmStart from) {
     WhatIf whatIf = whatIf();
-    return new Run(whatIf.variation(index), whatIf.event(index), A_FEW, from, "test");
+    return Run.of(whatIf.variation(index), whatIf.event(index), A_FEW, from, "test");
   }
 
   private WhatIf whatIf() {
