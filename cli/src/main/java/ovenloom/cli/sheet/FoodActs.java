@@ -89,7 +89,7 @@ final class FoodActs {
     return switch (spot) {
       case Spot.Bench() -> "Onto the counter";
       case Spot.OnShelves(String store, List<String> shelves) ->
-        "Into " + words.shelves(store, shelves) + ",";
+        "Into " + words.ontoShelves(store, shelves) + ",";
       case Spot.InOven(String oven, List<Integer> racks) -> "Into " + words.oven(oven);
       case Spot.OnBurners(List<String> burners) -> "Onto " + words.burners(burners);
       case Spot.InMachine(String machine) -> "Into the " + machine;
