@@ -29,16 +29,17 @@ public final class Acts {
 
   private static List<DishAct> onFood(Book book, FreeHands hands, Life life) {
     Words words = new Words(book.event().kitchen());
+    GoesInHot hot = new GoesInHot(life);
     List<DishAct> acts = new ArrayList<>();
     for (Armful armful : Armful.of(book)) {
-      acts.addAll(new Start(book, words, armful).acts());
+      acts.addAll(new Start(book, words, hot, armful).acts());
     }
     for (Placement run : book.plan().placements()) {
       acts.addAll(new Middle(book, run).acts());
       acts.addAll(new ProbeActs(book, hands, run).acts());
     }
     acts.addAll(new CoolingActs(book, hands, life).acts());
-    FoodActs food = new FoodActs(book, words);
+    FoodActs food = new FoodActs(book, words, hot);
     book.work().steps().forEach(step -> acts.addAll(food.after(step)));
     return acts;
   }

@@ -38,7 +38,7 @@ record Arrival(Book book, Words words, Armful armful, boolean isThereAlready) {
       case Spot.OnBurners(List<String> burners) ->
         place("Onto " + words.burners(burners), "Stays on the burner.");
       case Spot.OnShelves(String store, List<String> shelves) ->
-        place("Into " + words.shelves(store, shelves), "Stays in " + words.shelves(store, shelves) + ".")
+        place("Into " + words.ontoShelves(store, shelves), "Stays in " + words.shelves(store, shelves) + ".")
             + ice(store);
       case Spot.InMachine(String machine) -> place("Into the " + machine, "Stays in the " + machine + ".");
       case Spot.Bench() -> onTheBench();

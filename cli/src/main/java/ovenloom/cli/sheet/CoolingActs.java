@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.life.Life;
 import ovenloom.model.menu.BatchStep;
+import ovenloom.model.safety.Profile;
 import ovenloom.model.watch.Deadline;
 import ovenloom.model.watch.Watch;
 
@@ -52,7 +53,7 @@ record CoolingActs(Book book, FreeHands hands, Life life) {
 
   private Map<Look, List<Deadline>> looks() {
     Map<Look, List<Deadline>> looks = new LinkedHashMap<>();
-    List<Deadline> open = new ArrayList<>(Watch.cooling(book.event(), life));
+    List<Deadline> open = new ArrayList<>(Watch.cooling(Profile.of(book.event().rules()), life));
     while (!open.isEmpty()) {
       Deadline first = open.getFirst();
       int at = at(first);

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.cli.sheet.Journey.Leg;
-import ovenloom.model.kitchen.Air;
-import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchStep;
 
 /** What happens to food after a run: it is taken out, it waits, it is carried on, it goes to the table. */
@@ -13,11 +11,13 @@ final class FoodActs {
 
   private final Book book;
   private final Words words;
+  private final GoesInHot hot;
   private final Leaving leaving;
 
-  FoodActs(Book book, Words words) {
+  FoodActs(Book book, Words words, GoesInHot hot) {
     this.book = book;
     this.words = words;
+    this.hot = hot;
     this.leaving = new Leaving(book, words);
   }
 
@@ -47,7 +47,8 @@ final class FoodActs {
         .anyMatch(taker -> book.run(taker).when().from() == now);
     if (isSplit) {
       String left = new Leftover(book, journey, now).sentence(Words.small(into(to.spot())) + until);
-      return one(journey, now, Turn.WAIT, left, Places.at(from.spot()).and(Places.at(to.spot())));
+      return one(journey, now, Turn.WAIT, left + hot.sentence(List.of(journey.step()), now),
+          Places.at(from.spot()).and(Places.at(to.spot())));
     }
     if (from.spot() instanceof Spot.OnShelves(String store, List<String> shelves)
         && to.spot() instanceof Spot.OnShelves(String same, List<String> others) && same.equals(store)) {
@@ -57,18 +58,7 @@ final class FoodActs {
           over + "," + until + ".", Places.between(from.spot(), to.spot())));
     }
     return leaving.then(journey, from, now, turn(from.spot(), to.spot()), to.spot(),
-        (isSteaming(journey, from, to) ? "Once it steams no more, " + Words.small(into(to.spot()))
-            : into(to.spot()))
-            + until + ".");
-  }
-
-  /** What comes straight off the heat stands a while before it goes beside other food; a blast chiller or ice takes it as it is. */
-  private boolean isSteaming(Journey journey, Leg from, Leg to) {
-    Store store = to.spot() instanceof Spot.OnShelves(String name, List<String> shelves)
-        ? book.event().kitchen().store(name)
-        : null;
-    return store != null && store.kind() == Store.Kind.FRIDGE && store.air() != Air.BLAST
-        && from.equals(journey.legs().getFirst()) && journey.step().step().cooks();
+        into(to.spot()) + until + "." + hot.sentence(List.of(journey.step()), now));
   }
 
   private static Turn turn(Spot from, Spot to) {
@@ -99,7 +89,7 @@ final class FoodActs {
     return switch (spot) {
       case Spot.Bench() -> "Onto the counter";
       case Spot.OnShelves(String store, List<String> shelves) ->
-        "Into " + words.shelves(store, shelves) + ",";
+        "Into " + words.ontoShelves(store, shelves) + ",";
       case Spot.InOven(String oven, List<Integer> racks) -> "Into " + words.oven(oven);
       case Spot.OnBurners(List<String> burners) -> "Onto " + words.burners(burners);
       case Spot.InMachine(String machine) -> "Into the " + machine;

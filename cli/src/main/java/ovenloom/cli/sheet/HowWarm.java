@@ -36,7 +36,13 @@ record HowWarm(Plan plan, Life life, Page page) {
     return named == null
         ? "No rules are named, so the strictest of " + String.join(", ", Profile.NAMES)
             + " hold for what is safe."
-        : "What is safe is held against the rules " + named.name() + ".";
+        : "What is safe is held against the rules " + named.name()
+            + (isCooledWithoutLimit(named) ? ", which set no limit to how fast cooked food cools." : ".");
+  }
+
+  /** Whether something cools for which other rules would have a limit. */
+  private boolean isCooledWithoutLimit(Profile named) {
+    return named.cool().isEmpty() && !Watch.cooling(Profile.strictest(), life).isEmpty();
   }
 
   private void atTheTable(List<Served> served, int width) {

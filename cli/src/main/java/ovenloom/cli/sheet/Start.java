@@ -14,6 +14,7 @@ final class Start {
 
   private final Book book;
   private final Words words;
+  private final GoesInHot hot;
   private final Armful armful;
   private final BatchStep step;
   private final Fetching fetching;
@@ -26,9 +27,10 @@ final class Start {
   private Places taken = Places.NONE;
   private boolean isEmptied;
 
-  Start(Book book, Words words, Armful armful) {
+  Start(Book book, Words words, GoesInHot hot, Armful armful) {
     this.book = book;
     this.words = words;
+    this.hot = hot;
     this.armful = armful;
     this.step = armful.step();
     this.fetching = new Fetching(book, words, armful);
@@ -43,8 +45,9 @@ final class Start {
     foods.forEach(food -> fetch(food, cooks));
     sentences.add(cold.sentence());
     String begins = new Arrival(book, words, armful, isThereAlready).sentences();
+    String goesIn = isThereAlready ? "" : hot.sentence(armful.steps(), armful.at());
     sentences.add(begins + new Waiting(book, armful.runs()).after(spot)
-        + fetching.with() + cover() + served());
+        + fetching.with() + cover() + goesIn + served());
     sentences.remove("");
     String all = String.join(" ", sentences);
     armful.runs()

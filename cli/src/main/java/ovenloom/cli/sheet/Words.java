@@ -103,6 +103,14 @@ public record Words(Kitchen kitchen) {
     return isOne ? "the " + store : "the " + store + ", " + shelvesAlone(store, shelves);
   }
 
+  /** The same of a place that food goes into: {@code the walk-in, shelves 2 and 3 from the top}. */
+  String ontoShelves(String store, List<String> shelves) {
+    List<String> all = shelvesOf(store);
+    boolean isCounted = all.size() > 1
+        && shelves.stream().allMatch(name -> name.equals("shelf " + (all.indexOf(name) + 1)));
+    return shelves(store, shelves) + (isCounted ? " from the top" : "");
+  }
+
   /** {@code top shelf}; {@code shelves 2 and 3}. */
   public String shelvesAlone(String store, List<String> shelves) {
     List<String> different = shelvesOf(store).stream().filter(shelves::contains).toList();

@@ -88,6 +88,17 @@ class CoolingActsTest {
     assertThat(jam).noneMatch(line -> line.contains("If it is warmer"));
   }
 
+  /** USDA-FSIS charts for homes say how long food may be left out, and not how fast it is to cool. */
+  @Test
+  void rules_without_limits_of_cooling_say_so_where_others_would_ask_for_a_thermometer() {
+    String home = "What is safe is held against the rules us-home";
+    String noLimit = home + ", which set no limit to how fast cooked food cools.";
+
+    assertThat(cooled("rules: us-home\n", SOUP)).contains(noLimit);
+    assertThat(cooled("rules: us-home\n", HOST, SOUP, at("16:50"))).contains(home + ".");
+    assertThat(cooled("rules: us-service\n", SOUP)).noneMatch(line -> line.contains("no limit"));
+  }
+
   @Test
   void what_is_eaten_before_the_time_is_over_is_not_probed() {
     var inTime = cooled("rules: us-service\n", HOST, SOUP, at("16:50"));

@@ -458,7 +458,7 @@ class RunSheetTest {
         .plan());
 
     assertThat(lines).contains(
-        "12:20 | Pie | Off the burner. Once it steams no more, into the fridge, low shelf, until 18:50.",
+        "12:20 | Pie | Off the burner. Into the fridge, low shelf, until 18:50. It goes in hot: leave it uncovered, with air around it.",
         "18:50 | Pie | Out of the fridge, low shelf: pot (make the sauce). Out of the fridge, top shelf: dish"
             + " (roll the dough). Fill: 10 min, until 19:00.");
   }

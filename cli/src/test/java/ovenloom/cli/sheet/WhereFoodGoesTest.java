@@ -199,7 +199,8 @@ class WhereFoodGoesTest {
     assertThat(lines).containsSubsequence(
         "18:00 | Soup | Out of the fridge, low shelf. Onto a large burner (pot). Warm until 19:00.",
         "18:00 | Cream | In the fridge, from top shelf to low shelf, until 19:00.",
-        "18:00 | Cake | Out of the oven. Once it steams no more, into the fridge, top shelf, until 19:00.");
+        "18:00 | Cake | Out of the oven. Into the fridge, top shelf, until 19:00. It goes in hot: leave it uncovered, with air"
+            + " around it.");
   }
 
   @Test
@@ -437,6 +438,41 @@ class WhereFoodGoesTest {
         .noneMatch(line -> line.contains("Cover it."));
     assertThat(inIce(""))
         .anyMatch(line -> line.contains("Into the ice bath") && line.endsWith(" Cover it."));
+  }
+
+  private static final String GOES_IN_HOT = "It goes in hot: ";
+
+  private static List<String> stew(String kitchen, String more, int chilled) {
+    return lines(HandPlan.forProblem(kitchen + HOST + """
+        dishes:
+          - dish: Stew
+            arrives: cold
+            steps:
+              - {do: boil, takes: 30 min, burner: small, in: pot, keeps: {counter: 4 h}}
+              - {do: chill, takes: 60 min, cold: fridge%s, keeps: {fridge: 1 day}}
+        """.formatted(more))
+        .run("Stew/boil", at("9:30"))
+        .run("Stew/chill", chilled)
+        .waits("Stew/chill", shelf("top"), at("19:00"))
+        .plan());
+  }
+
+  /** FDA Food Code 3-501.15: set apart so that heat flows, and loosely covered or uncovered. */
+  @Test
+  void what_goes_in_hot_is_said_to_and_stands_open_with_air_around_it() {
+    assertThat(stew(KITCHEN, "", at("10:00")))
+        .contains("10:00 | Stew | Off the burner. Into the fridge, top shelf"
+            + " (pot). Chill until 11:00. Stays there until 19:00. It goes in hot: leave it uncovered, with air around it.");
+    assertThat(stew(KITCHEN, ", covered: yes", at("10:00")))
+        .anyMatch(line -> line.endsWith(" Cover it. It goes in hot: leave air around it."));
+  }
+
+  @Test
+  void what_has_cooled_on_the_counter_and_what_a_blast_chiller_cools_need_no_such_words() {
+    String chiller = KITCHEN.replace("holds: 4 C,", "holds: 4 C, air: blast,");
+
+    assertThat(stew(KITCHEN, "", at("13:50"))).noneMatch(line -> line.contains(GOES_IN_HOT));
+    assertThat(stew(chiller, "", at("10:00"))).noneMatch(line -> line.contains(GOES_IN_HOT));
   }
 
   private static List<String> inIce(String stirred) {

@@ -108,4 +108,25 @@ class WordsTest {
     assertThat(words.shelves("walk-in", List.of("shelf 2", "shelf 2"))).isEqualTo("the walk-in, shelf 2");
     assertThat(words.shelves("chest", List.of("shelf 1"))).isEqualTo("the chest");
   }
+
+  @Test
+  void shelves_that_only_have_numbers_are_counted_from_the_top_where_food_goes_in() {
+    var words = kitchen("""
+        cold:
+          - name: fridge
+            holds: 4 C
+            shelves: [{name: shelf 2, size: 50 x 35 x 20 cm}, {name: shelf 1, size: 50 x 35 x 20 cm}]
+          - {name: walk-in, holds: 3 C, shelves: {count: 6, size: 50 x 35 x 20 cm}}
+          - {name: chest, holds: 3 C, shelves: {size: 50 x 35 x 20 cm}}
+        """);
+
+    assertThat(words.ontoShelves("walk-in", List.of("shelf 6")))
+        .isEqualTo("the walk-in, shelf 6 from the top");
+    assertThat(words.ontoShelves("walk-in", List.of("shelf 2", "shelf 3", "shelf 4")))
+        .isEqualTo("the walk-in, shelves 2 to 4 from the top");
+    assertThat(words.ontoShelves("fridge", List.of("shelf 1")))
+        .as("a number that its owner gave it")
+        .isEqualTo("the fridge, shelf 1");
+    assertThat(words.ontoShelves("chest", List.of("shelf 1"))).isEqualTo("the chest");
+  }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import ovenloom.model.heat.Body;
 import ovenloom.model.heat.Cooling;
+import ovenloom.model.heat.Kind;
 import ovenloom.model.heat.Surroundings;
 import ovenloom.model.heat.TemperatureProfile;
 import ovenloom.model.kitchen.Appliance;
@@ -104,7 +105,10 @@ public final class Cards {
     return new Fit(bends && minutes > 0, body, coefficient, minutes);
   }
 
-  /** How warm the middle is at the end of a step on an oven or a burner, C. */
+  /**
+   * How warm the middle is at the end of a step on an oven or a burner, C: as its card says, else as its kind is done, or a stew as hot
+   * as its card has it come.
+   */
   double done(BatchStep step) {
     Need.Bake bake = step.step().bake();
     Need.OnBurner burner = step.step().burner();
@@ -112,7 +116,12 @@ public final class Cards {
     if (core != null) {
       return core.inCelsius();
     }
-    return bake == null ? SIMMERING : substance.kind(step.dish()).done().inCelsius();
+    if (bake == null) {
+      return SIMMERING;
+    }
+    Kind kind = substance.kind(step.dish());
+    double done = kind.done().inCelsius();
+    return kind == Kind.CASSEROLE ? Math.max(done, start(step)) : done;
   }
 
   /** Whether a step makes its food hot: on an oven or a burner, or in a machine. */

@@ -35,10 +35,9 @@ sealed interface Spell {
   /** In air that stays as it is, and takes vapour only from food that is warmer. */
   record InStillAir(int minutes, Surroundings there) implements Spell {}
 
-  /** Food after a minute in an oven; what is covered gets no hotter than boiling. */
+  /** Food after a minute in an oven; what is wet or covered gets no hotter than boiling. */
   static TemperatureProfile inAnOven(TemperatureProfile food, Surroundings there) {
-    TemperatureProfile then = aMinute(food, there);
-    return there.wetness() == 0 ? then.noHotterThanBoiling() : then;
+    return aMinute(food, there).noHotterThanBoiling(there.wetness() == 0);
   }
 
   /** Food after a minute somewhere. */

@@ -31,9 +31,9 @@ public final class Watch {
     return all.stream().sorted(Comparator.comparingInt(Concern::minute)).toList();
   }
 
-  /** By when cooked food must have cooled, in the order of time. */
-  public static List<Deadline> cooling(Event event, Life life) {
-    Cooling cooling = new Cooling(Profile.of(event.rules()));
+  /** By when cooked food must have cooled by the limits of a profile, in the order of time. */
+  public static List<Deadline> cooling(Profile profile, Life life) {
+    Cooling cooling = new Cooling(profile);
     return life.tracks()
         .stream()
         .flatMap(track -> cooling.deadlines(track).stream())

@@ -11,6 +11,7 @@ import static ovenloom.model.audit.Steps.aStep;
 import static ovenloom.model.audit.Waits.aStay;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +39,8 @@ import ovenloom.model.menu.Work;
 class LifeTest {
 
   private static final Kitchens KITCHEN = Kitchens.aHomeKitchen();
+
+  private static final Keeps KEEPS_AN_HOUR = new Keeps(60, null, null, Map.of());
 
   private static Dishes lasagna() {
     return aDish("lasagna").kind(Kind.CASSEROLE, Length.mm(55));
@@ -86,7 +89,7 @@ class LifeTest {
   @Test
   void what_comes_from_the_fridge_takes_ten_to_twenty_minutes_longer() {
     Event supper = aSupperOf(lasagna()
-        .step(aStep("build").in("dish").keeps(new Keeps(120, null, null, java.util.Map.of("fridge", 2880))))
+        .step(aStep("build").in("dish").keeps(new Keeps(120, null, null, Map.of("fridge", 2880))))
         .step(aStep("bake").takes(70).upTo(90).bake(180))).in(KITCHEN).event();
 
     assertThat(chilled(supper, 70)).isLessThan(Kind.CASSEROLE.done().inCelsius() - 3);
@@ -138,15 +141,43 @@ class LifeTest {
 
     for (int minute = at("16:31"); minute <= at("18:59"); minute++) {
       double now = low.at(minute).mean();
-      if (minute < at("16:45")) {
-        System.out.println("XX " + now);
-      }
       assertThat(now).isBetween(Places.TURNED_LOW, low.at(minute - 1).mean())
           .isGreaterThan(low.at(minute - 1).mean() - 1);
       assertThat(low.at(minute).surface()).isCloseTo(now, within(1e-9));
     }
     assertThat(low.at(at("16:40")).mean()).isGreaterThan(85);
     assertThat(low.at(at("18:59")).mean()).isCloseTo(Places.TURNED_LOW, within(1e-9));
+  }
+
+  /** An oven at 150 C takes no heat from what comes to it at 95 C. */
+  @Test
+  void a_stew_that_comes_hot_from_its_burner_does_not_cool_in_the_oven() {
+    Event supper = aSupperOf(aDish("stew").kind(Kind.CASSEROLE, Length.mm(60))
+        .step(aStep("brown").takes(30).burner(BurnerSize.SMALL).in("pot"))
+        .step(aStep("braise").takes(150).bake(150))).in(KITCHEN).event();
+    Leg braise = legs(Life.of(aPlanFor(supper)
+        .with(aRun("stew", "brown", "16:00", 30).burners("large"))
+        .with(aRun("stew", "braise", "16:30", 150).oven("oven", 150).racks(0))
+        .plan(), 1), supper.dish("stew")).get(1);
+
+    assertThat(braise.food()).hasSize(151)
+        .allSatisfy(food -> assertThat(food.middle()).isCloseTo(Cards.SIMMERING, within(1e-6)));
+  }
+
+  /** Water boils at 100 C. The card's potatoes are cold, those of the plan come straight from the pot. */
+  @Test
+  void potatoes_get_no_hotter_than_boiling_inside_however_long_they_roast_and_their_crust_does() {
+    Event supper = aSupperOf(aDish("potatoes").kind(Kind.TRAY_OF_PIECES, Length.mm(25))
+        .step(aStep("parboil").takes(20).burner(BurnerSize.SMALL).in("pot").keeps(KEEPS_AN_HOUR))
+        .step(aStep("roast").takes(45).upTo(90).bake(200, 210, 220).in("dish"))).in(KITCHEN).event();
+    Leg roast = legs(Life.of(aPlanFor(supper)
+        .with(aRun("potatoes", "parboil", "17:10", 20).burners("large"))
+        .with(aRun("potatoes", "roast", "17:30", 90).oven("oven", 220).racks(0))
+        .plan(), 1), supper.dish("potatoes")).get(1);
+
+    assertThat(roast.food()).allSatisfy(food -> assertThat(food.middle()).isLessThanOrEqualTo(100));
+    assertThat(roast.food().getLast().middle()).isCloseTo(100, within(1e-6));
+    assertThat(roast.food().getLast().surface()).isGreaterThan(101);
   }
 
   /** Roberts and others, Food Protection Trends 33(1), 2013: of pans of chili, two inches in a walk-in freezer cools in time. */
