@@ -94,9 +94,9 @@ public record Drawn(Event event, Lane lane, String label, List<Integer> rows, Li
     return CURVE;
   }
 
-  /** Pixels from the top of the lane to the foot of what is written under the curve. */
+  /** Pixels of it and of what is written under it. */
   public int curveWords() {
-    return curveTop() + CURVE + WORDS - 3;
+    return CURVE + WORDS;
   }
 
   /** Classes of its rectangle: where it is, and whether work is done there. */

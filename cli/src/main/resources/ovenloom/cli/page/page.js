@@ -172,7 +172,7 @@
   // What is written in a box stays in sight when its beginning is not.
   const keepInSight = picture => {
     const edge = picture.querySelector('.name').getBoundingClientRect().right;
-    const places = [...picture.querySelectorAll('text.in')].map(words => {
+    const places = [...picture.querySelectorAll('text.in,text.mark')].map(words => {
       const box = words.parentNode.firstElementChild.getBoundingClientRect();
       return [words, Math.max(3, Math.min(edge - box.left + 3, box.width - words.getComputedTextLength() - 3))];
     });
