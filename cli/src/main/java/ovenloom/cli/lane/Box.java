@@ -1,5 +1,8 @@
 package ovenloom.cli.lane;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.plan.Placement;
@@ -36,6 +39,28 @@ public record Box(Use use, Stretch when, String dish, String step, Batches batch
 
   static Box of(Stay stay, Stay.Part part) {
     return new Box(Use.WAIT, part.when(), stay.dish(), stay.step(), stay.batches(), 1, 0);
+  }
+
+  /** The same, with what is done to one batch after another of a dish at the same time in one. */
+  static List<Box> together(List<Box> boxes) {
+    List<Box> all = new ArrayList<>();
+    for (Box box : boxes.stream().sorted(Comparator.comparingInt(each -> each.batches.first())).toList()) {
+      if (all.stream().anyMatch(box::goesOnFrom)) {
+        all.replaceAll(each -> box.goesOnFrom(each) ? each.upTo(box.batches.last()) : each);
+      } else {
+        all.add(box);
+      }
+    }
+    return all;
+  }
+
+  private boolean goesOnFrom(Box other) {
+    return use == other.use && when.equals(other.when) && dish.equals(other.dish) && step.equals(other.step)
+        && other.batches.last() + 1 == batches.first();
+  }
+
+  private Box upTo(int batch) {
+    return new Box(use, when, dish, step, new Batches(batches.first(), batch), count, row);
   }
 
   Box during(Stretch other) {

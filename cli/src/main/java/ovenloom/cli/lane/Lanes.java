@@ -111,7 +111,7 @@ public final class Lanes {
       }
     }
     cook.breaks().forEach(when -> boxes.add(new Box(Box.Use.BREAK, when, "", "", NONE, 1, 0)));
-    return new Lane(Lane.Kind.COOK, cook.name(), cook.name(), boxes);
+    return new Lane(Lane.Kind.COOK, cook.name(), cook.name(), Box.together(boxes)).stacked();
   }
 
   private static Stream<Stretch> hands(List<HandsOn> all, Cook cook) {

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import ovenloom.cli.lane.Box.Use;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Filling;
 import ovenloom.model.menu.Work;
+import ovenloom.model.plan.HandsOn;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Wash;
@@ -74,9 +75,23 @@ final class VesselLanes {
     if (filling.toTheTable()) {
       return plan.event().endOfService(work.steps().get(filling.steps().getLast()).dish());
     }
-    return Stream.concat(filling.steps().stream(), filling.movers().stream())
-        .mapToInt(step -> run(work.steps().get(step)).when().to())
-        .reduce(run.when().to(), Math::max);
+    IntStream worked = filling.steps().stream().map(this::run).mapToInt(each -> each.when().to());
+    IntStream moved = filling.movers().stream().map(this::run).mapToInt(VesselLanes::moved);
+    return IntStream.concat(worked, moved).reduce(run.when().to(), Math::max);
+  }
+
+  /** When a run has taken its food out of other vessels: whoever is at work as it begins does that first. */
+  private static int moved(Placement run) {
+    return run.hands()
+        .stream()
+        .filter(hands -> hands.act() != HandsOn.Act.UNLOAD && hands.when().from() == run.when().from())
+        .mapToInt(hands -> hands.when().to())
+        .max()
+        .orElse(run.when().from());
+  }
+
+  private Placement run(int step) {
+    return run(work.steps().get(step));
   }
 
   private Placement run(BatchStep step) {

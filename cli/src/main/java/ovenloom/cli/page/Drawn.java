@@ -5,36 +5,78 @@ import java.util.Locale;
 import ovenloom.cli.lane.Box;
 import ovenloom.cli.lane.Lane;
 import ovenloom.cli.sheet.Words;
+import ovenloom.model.kitchen.Store;
+import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
 
 /**
  * A lane as it is drawn in a window.
  *
  * @param label what stands beside it
+ * @param rows those of its lane in which anything is, in rising order
  * @param curve of an oven's dial; empty for all else
  */
-public record Drawn(Event event, Lane lane, String label, List<Box> boxes, Dial curve) {
+public record Drawn(Event event, Lane lane, String label, List<Integer> rows, List<Lettered> boxes,
+    Dial curve) {
 
   static final int ROW = 24;
-  static final int CURVE = 40;
+  static final int CURVE = 32;
+
+  /** Of the words under a curve. */
+  static final int WORDS = 14;
 
   public Drawn {
+    rows = List.copyOf(rows);
     boxes = List.copyOf(boxes);
+  }
+
+  static Drawn of(Plan plan, Lane lane, Lettering lettering) {
+    Stretch when = lettering.window().when();
+    List<Box> seen = lane.boxes().stream().filter(box -> box.when().overlaps(when)).toList();
+    List<Lettered> boxes = seen.stream()
+        .map(box -> lettering.of(box, next(box, seen, when), forms(box, lane.kind())))
+        .toList();
+    Dial dial = lane.kind() == Lane.Kind.OVEN ? Dial.of(plan, lane.name(), lettering) : Dial.none();
+    List<Integer> rows = seen.stream().map(Box::row).distinct().sorted().toList();
+    return new Drawn(plan.event(), lane, label(plan.event(), lane), rows, boxes, dial);
+  }
+
+  private static String label(Event event, Lane lane) {
+    Store store = lane.kind() == Lane.Kind.SHELF ? event.kitchen().store(lane.place()) : null;
+    boolean isPart = store != null && store.shelves().size() > 1;
+    return isPart ? lane.place() + ", " + lane.name() : lane.place();
+  }
+
+  /** When something else begins in a box's row. */
+  private static int next(Box box, List<Box> seen, Stretch when) {
+    return seen.stream()
+        .filter(other -> other.row() == box.row() && other.when().from() >= box.when().to())
+        .mapToInt(other -> other.when().from())
+        .reduce(when.to(), Math::min);
+  }
+
+  /** What may be written of a box, the longest words first. */
+  private static List<String> forms(Box box, Lane.Kind kind) {
+    return switch (box.use()) {
+      case WORK -> kind == Lane.Kind.COOK ? List.of(box.dish() + ": " + box.step(), box.dish())
+          : List.of(box.dish());
+      case WAIT -> List.of(box.dish());
+      case FULL -> List.of(Words.counted(box.count(), box.dish()));
+      case WASH -> List.of("wash " + Words.counted(box.count(), box.dish()), "wash");
+      case BREAK -> List.of("break");
+    };
   }
 
   /** Pixels. */
   public int height() {
-    return rows() * ROW + (curve.isEmpty() ? 0 : CURVE) + 2;
+    return curveTop() + (curve.isEmpty() ? 0 : CURVE + WORDS) + 2;
   }
 
-  private int rows() {
-    return boxes.stream().mapToInt(Box::row).max().orElse(0) + 1;
-  }
-
-  /** Pixels from the top of the lane; the racks of an oven from the bottom up. */
+  /** Pixels from the top of the lane; the racks of an oven from the bottom up. Rows in which nothing is are left out. */
   public int top(Box box) {
-    int row = lane.kind() == Lane.Kind.OVEN ? rows() - 1 - box.row() : box.row();
-    return row * ROW + 1;
+    int row = rows.indexOf(box.row());
+    return (lane.kind() == Lane.Kind.OVEN ? rows.size() - 1 - row : row) * ROW + 1;
   }
 
   /** Pixels. */
@@ -44,12 +86,17 @@ public record Drawn(Event event, Lane lane, String label, List<Box> boxes, Dial 
 
   /** Pixels from the top of the lane to the top of the curve. */
   public int curveTop() {
-    return rows() * ROW;
+    return Math.max(1, rows.size()) * ROW;
   }
 
   /** Pixels. */
   public int curveHeight() {
     return CURVE;
+  }
+
+  /** Pixels of it and of what is written under it. */
+  public int curveWords() {
+    return CURVE + WORDS;
   }
 
   /** Classes of its rectangle: where it is, and whether work is done there. */
@@ -70,22 +117,9 @@ public record Drawn(Event event, Lane lane, String label, List<Box> boxes, Dial 
     };
   }
 
-  /** What is written in it. */
-  public String text(Box box) {
-    return switch (box.use()) {
-      case WORK -> lane.kind() == Lane.Kind.COOK ? box.dish() + ": " + box.step() : box.dish();
-      case WAIT -> box.dish();
-      case FULL -> box.count() == 1 ? box.dish() : box.count() + " x " + box.dish();
-      case WASH -> "wash " + Words.counted(box.count(), box.dish());
-      case BREAK -> "break";
-    };
-  }
-
-  /** The same in full, for who points at it or listens. */
+  /** What it is, in full, for who points at it or listens. */
   public String told(Box box, Window window) {
-    return label + ": " + box.dish() + step(box) + which(box) + " from "
-        + window.clock().time(box.when().from(), window.when().from()) + " to "
-        + window.clock().time(box.when().to(), window.when().from());
+    return label + ": " + box.dish() + step(box) + which(box) + window.told(box.when());
   }
 
   private static String step(Box box) {
@@ -102,7 +136,6 @@ public record Drawn(Event event, Lane lane, String label, List<Box> boxes, Dial 
     if (box.step().isEmpty() || box.batches().count() == event.dish(box.dish()).batches()) {
       return "";
     }
-    return ", "
-        + Words.batches(box.batches());
+    return ", " + Words.batches(box.batches());
   }
 }

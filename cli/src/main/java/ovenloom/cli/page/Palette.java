@@ -23,8 +23,7 @@ enum Palette {
   BURNER("#f6e59a"),
   COOK("#86b3e6"),
   SHELF("#cfeee8"),
-  VESSEL("#b9a3b8"),
-  BREAK("#ece9e2");
+  VESSEL("#b9a3b8");
 
   private final String light;
   private final String dark;

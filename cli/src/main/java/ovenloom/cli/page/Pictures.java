@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import ovenloom.cli.lane.Box;
 import ovenloom.cli.lane.Lane;
 import ovenloom.cli.lane.Lanes;
+import ovenloom.cli.page.Picture.Scale;
 import ovenloom.cli.sheet.Clock;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Course;
@@ -17,13 +18,10 @@ import ovenloom.model.plan.Plan;
 /** The whole time in pictures: the last hours large, and each day on which somebody works or something is on. */
 final class Pictures {
 
-  private static final int HOUR = 60;
+  private static final int HALF_AN_HOUR = 30;
 
   /** How long before the first course the last hours begin, minutes. */
   private static final int LAST = 150;
-
-  private static final double LARGE = 5;
-  private static final double SMALL = 1.6;
 
   private final Plan plan;
   private final Clock clock;
@@ -41,7 +39,7 @@ final class Pictures {
     all.add(pictures.lastHours());
     pictures.days()
         .forEach((day, when) -> all.add(
-            Picture.of(plan, pictures.lanes, when, "day-" + day, pictures.clock.heading(day), SMALL)));
+            Picture.of(plan, pictures.lanes, when, "day-" + day, pictures.clock.heading(day), Scale.SMALL)));
     return all;
   }
 
@@ -53,10 +51,11 @@ final class Pictures {
         .mapToInt(course -> course.at() + course.servedOver())
         .max()
         .orElse(first);
-    return Picture.of(plan, lanes, hours(first - LAST, end), "last-hours", "The last hours", LARGE);
+    return Picture.of(plan, lanes, halfHours(first - LAST, end), "last-hours", "The last hours", Scale.LARGE)
+        .opensAt(first);
   }
 
-  /** From the first hour in which something is done or on to the last, day by day. */
+  /** From the first half hour in which something is done or on to the last, day by day. */
   private Map<LocalDate, Stretch> days() {
     Map<LocalDate, Stretch> days = new TreeMap<>();
     for (Lane lane : lanes) {
@@ -82,7 +81,7 @@ final class Pictures {
     return lane.boxes()
         .stream()
         .anyMatch(other -> other.when().to() == box.when().from() && other.dish().equals(box.dish())
-            && other.batches().equals(box.batches()));
+            && (other.batches().holds(box.batches()) || box.batches().holds(other.batches())));
   }
 
   /** What goes on past midnight is seen on both days. */
@@ -91,17 +90,17 @@ final class Pictures {
       LocalDate day = clock.day(from);
       int midnight = plan.event().calendar().minuteOf(day.plusDays(1).atStartOfDay());
       int to = Math.min(midnight, work.to());
-      Stretch part = hours(from, to);
+      Stretch part = halfHours(from, to);
       days.merge(day, new Stretch(part.from(), Math.min(midnight, part.to())), (one, other) -> new Stretch(
           Math.min(one.from(), other.from()), Math.max(one.to(), other.to())));
       from = to;
     }
   }
 
-  /** Out to the full hours of the clock on the wall. */
-  private Stretch hours(int from, int to) {
-    int before = plan.event().calendar().at(from).getMinute();
-    int after = (HOUR - plan.event().calendar().at(to).getMinute()) % HOUR;
+  /** Out to full and half hours of the clock on the wall. */
+  private Stretch halfHours(int from, int to) {
+    int before = plan.event().calendar().at(from).getMinute() % HALF_AN_HOUR;
+    int after = (HALF_AN_HOUR - plan.event().calendar().at(to).getMinute() % HALF_AN_HOUR) % HALF_AN_HOUR;
     return new Stretch(from - before, to + after);
   }
 }

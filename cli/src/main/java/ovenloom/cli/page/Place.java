@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import ovenloom.cli.sheet.Clock;
 import ovenloom.cli.sheet.Words;
+import ovenloom.cli.sheet.Wrapped;
 import ovenloom.cli.stand.Scene;
 import ovenloom.cli.stand.Stands;
 import ovenloom.cli.stand.Stood;
@@ -26,6 +27,9 @@ public record Place(String name, boolean isOven, Window window, int full, List<L
 
   /** So many letters high is a drawing wide. */
   private static final int LETTERS = 20;
+
+  /** How wide a letter is, as a share of its height. */
+  private static final double LETTER = 0.54;
 
   /** One rack or shelf. */
   public record Level(String name, Surface surface) {
@@ -52,6 +56,15 @@ public record Place(String name, boolean isOven, Window window, int full, List<L
     /** How high letters are, in millimetres of the drawing. */
     public long letters() {
       return Math.max(1, width() / LETTERS);
+    }
+
+    /** Which dish, and in what, line by line as they have room on what stands there. */
+    public List<String> words(Stood stood) {
+      int columns = Math.max(1, (int) (mm(stood.width()) / (letters() * LETTER)));
+      return Stream.of(stood.dish(), stood.vessel())
+          .flatMap(words -> Wrapped.lines(words, columns).stream())
+          .limit(mm(stood.depth()) / letters())
+          .toList();
     }
 
     public List<Scene> scenes() {

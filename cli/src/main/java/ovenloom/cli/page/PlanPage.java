@@ -8,10 +8,14 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.plan.Plan;
 
 /** One HTML file with all of a plan in it, for which no network is needed. */
 public final class PlanPage {
+
+  /** Line breaks, and what joins several pictures to one. */
+  private static final String ALLOWED = "\n\u200D";
 
   private PlanPage() {}
 
@@ -24,7 +28,7 @@ public final class PlanPage {
     StringOutput html = new StringOutput();
     TemplateEngine.createPrecompiled(null, ContentType.Html, null, "ovenloom.cli.page.drawn")
         .render("page.jte", View.of(plan), html);
-    return html.toString();
+    return Harmless.words(html.toString(), ALLOWED);
   }
 
   /** A part that is the same on every page. */

@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +14,6 @@ import ovenloom.cli.sheet.Afterword;
 import ovenloom.cli.sheet.BoundText;
 import ovenloom.cli.sheet.Line;
 import ovenloom.cli.sheet.Title;
-import ovenloom.cli.sheet.View.OfCook;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.life.Life;
 import ovenloom.model.plan.Plan;
@@ -27,7 +25,7 @@ import ovenloom.model.plan.Plan;
  * @param zone of the event, as browsers call it; null where it has none
  * @param ofCooks one cook's days each
  * @param after the last line of the run sheet: how warm, how good, the cautions
- * @param proven how much better a plan could still be
+ * @param proven how much better a plan could still be, as its file says
  */
 public record View(String key, @Nullable String zone, Title title, List<Day> days,
     Map<String, List<Day>> ofCooks, List<Picture> pictures,
@@ -38,34 +36,24 @@ public record View(String key, @Nullable String zone, Title title, List<Day> day
     Life life = Life.of(plan, 1);
     List<Act> acts = Acts.of(plan, life);
     Title title = new Title(plan.event());
-    List<Day> days = Days.of(acts, plan.event().calendar());
+    List<Day> days = Days.of(acts, plan.event());
     ZoneId zone = plan.event().calendar().zone();
     return new View(key(title, acts), zone == null ? null : zone.getId(), title, days,
-        ofCooks(plan, acts, days),
+        ofCooks(plan, days),
         Pictures.of(plan), Place.of(plan),
-        Band.of(plan.event()), Warmth.of(plan, life), Afterword.of(plan, life), BoundText.sentence(plan));
+        Band.of(plan.event()), Warmth.of(plan, life), Afterword.of(plan, life), BoundText.asRead(plan));
   }
 
   /** None where there is but one. */
-  private static Map<String, List<Day>> ofCooks(Plan plan, List<Act> acts, List<Day> days) {
+  private static Map<String, List<Day>> ofCooks(Plan plan, List<Day> days) {
     Map<String, List<Day>> all = new LinkedHashMap<>();
     if (plan.event().cooks().size() > 1) {
       for (Cook cook : plan.event().cooks()) {
-        Set<Act> own = Set.copyOf(new OfCook(cook.name()).of(acts));
         all.put(cook.name(),
-            days.stream().map(day -> day.of(own)).filter(day -> !day.lines().isEmpty()).toList());
+            days.stream().map(day -> day.of(cook.name())).filter(day -> !day.lines().isEmpty()).toList());
       }
     }
     return all;
-  }
-
-  /** Whose lines one of the run sheet is. */
-  public String whose(Ticked line) {
-    return ofCooks.entrySet()
-        .stream()
-        .filter(each -> each.getValue().stream().anyMatch(day -> day.lines().contains(line)))
-        .map(Map.Entry::getKey)
-        .collect(Collectors.joining(", "));
   }
 
   /** Whether lines must say who. */

@@ -62,8 +62,8 @@ public record Warmth(String dish, Window window, String middle, String surface, 
   private static String points(Track track, Stretch when, ToDoubleFunction<TemperatureProfile> warm) {
     StringBuilder points = new StringBuilder();
     for (int minute = when.from(); minute <= when.to(); minute += STEP) {
-      points.append(String.format(Locale.ROOT, "%d,%.1f ", minute - when.from(),
-          HOTTEST - warm.applyAsDouble(track.food(minute))));
+      double down = HOTTEST - warm.applyAsDouble(track.food(minute));
+      points.append(minute - when.from()).append(',').append(Math.round(10 * down) / 10.0).append(' ');
     }
     return points.toString().strip();
   }

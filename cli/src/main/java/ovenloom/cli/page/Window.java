@@ -2,7 +2,6 @@ package ovenloom.cli.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import ovenloom.cli.sheet.Clock;
 import ovenloom.model.measure.Stretch;
 
@@ -30,8 +29,13 @@ public record Window(Stretch when, Clock clock) {
     return at(Math.max(when.from(), stretch.from()));
   }
 
+  /** Where what can be seen of a stretch ends, in percent. */
+  public String right(Stretch stretch) {
+    return at(Math.min(when.to(), stretch.to()));
+  }
+
   private String percent(int minutes) {
-    return String.format(Locale.ROOT, "%.3f%%", 100.0 * minutes / when.minutes());
+    return Math.round(100_000.0 * minutes / when.minutes()) / 1000.0 + "%";
   }
 
   /** Each full hour of the clock on the wall; each half of one where there are few. */
@@ -44,6 +48,12 @@ public record Window(Stretch when, Clock clock) {
       }
     }
     return ticks;
+  }
+
+  /** {@code  from 18:05 to 18:40}, with the day of a time on another than its first. */
+  String told(Stretch stretch) {
+    return " from " + clock.time(stretch.from(), when.from()) + " to "
+        + clock.time(stretch.to(), when.from());
   }
 
   /** A minute in ISO 8601. */

@@ -2,7 +2,9 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Filling;
@@ -19,17 +21,16 @@ record Armful(Book book, List<Placement> runs) {
 
   /** All runs of a plan, those that belong together in one. */
   static List<Armful> of(Book book) {
-    List<Placement> open = new ArrayList<>(book.plan().placements());
+    List<Placement> open = book.plan().placements();
     List<Armful> all = new ArrayList<>();
     while (!open.isEmpty()) {
       Placement first = open.getFirst();
       Waiting waits = new Waiting(book, List.of(first));
-      List<Placement> same = open.stream()
-          .filter(run -> areAlike(first, run))
-          .filter(run -> !run.shelves().isEmpty() || waits.isLike(new Waiting(book, List.of(run))))
-          .toList();
-      open.removeAll(same);
-      all.add(new Armful(book, same));
+      Map<Boolean, List<Placement>> alike = open.stream()
+          .collect(Collectors.partitioningBy(run -> areAlike(first, run)
+              && (!run.shelves().isEmpty() || waits.isLike(new Waiting(book, List.of(run))))));
+      all.add(new Armful(book, alike.getOrDefault(true, List.of())));
+      open = alike.getOrDefault(false, List.of());
     }
     return all;
   }
@@ -96,19 +97,25 @@ record Armful(Book book, List<Placement> runs) {
 
   /** Vessels that its food is poured into. */
   List<Filling> filled() {
+    List<Integer> steps = indices();
     return fillings().stream()
-        .filter(filling -> steps().stream().anyMatch(step -> step.index() == filling.first()))
+        .filter(filling -> steps.contains(filling.first()))
         .toList();
   }
 
   /** Vessels of its own dish that its food is poured out of. */
   List<Filling> emptied() {
+    List<Integer> steps = indices();
     return book.work()
         .fillings()
         .stream()
-        .filter(filling -> steps().stream().anyMatch(step -> filling.movers().contains(step.index())))
+        .filter(filling -> steps.stream().anyMatch(filling.movers()::contains))
         .filter(filling -> dish(filling).equals(run().dish()))
         .toList();
+  }
+
+  private List<Integer> indices() {
+    return steps().stream().map(BatchStep::index).toList();
   }
 
   private String dish(Filling filling) {

@@ -2,10 +2,14 @@ package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
+import ovenloom.model.menu.Batches;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Placement;
@@ -13,10 +17,43 @@ import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Stay;
 
 /** A plan, opened where a step is looked up: which run does it, what came before, what comes after. */
-record Book(Plan plan, Work work) {
+final class Book {
+
+  /** Of a step, whatever its batch. */
+  private record Name(String dish, String step) {}
+
+  private final Plan plan;
+  private final Work work;
+  private final Map<Name, List<BatchStep>> steps;
+  private final Map<Name, List<Placement>> runs;
+  private final Map<Name, List<Stay>> stays;
+
+  private Book(Plan plan) {
+    this.plan = plan;
+    this.work = Work.of(plan.event());
+    steps = byName(work.steps(), Book::name);
+    runs = byName(plan.placements(), run -> new Name(run.dish(), run.step()));
+    stays = byName(plan.stays(), stay -> new Name(stay.dish(), stay.step()));
+  }
+
+  private static <T> Map<Name, List<T>> byName(List<T> all, Function<T, Name> name) {
+    return all.stream().collect(Collectors.groupingBy(name));
+  }
+
+  private static Name name(BatchStep step) {
+    return new Name(step.dish().name(), step.step().name());
+  }
 
   static Book of(Plan plan) {
-    return new Book(plan, Work.of(plan.event()));
+    return new Book(plan);
+  }
+
+  Plan plan() {
+    return plan;
+  }
+
+  Work work() {
+    return work;
   }
 
   Event event() {
@@ -25,9 +62,8 @@ record Book(Plan plan, Work work) {
 
   /** The steps a run does, in the order of their batches. */
   List<BatchStep> steps(Placement run) {
-    return work.steps()
+    return steps.getOrDefault(new Name(run.dish(), run.step()), List.of())
         .stream()
-        .filter(step -> step.dish().name().equals(run.dish()) && step.step().name().equals(run.step()))
         .filter(step -> run.batches().holds(step.batches()))
         .toList();
   }
@@ -39,15 +75,20 @@ record Book(Plan plan, Work work) {
         .anyMatch(store -> store != null && store.kind() == Store.Kind.ICE_BATH);
   }
 
+  /** That does a step, or its first batch. */
   Placement run(BatchStep step) {
-    return plan.placement(step.dish().name(), step.step().name(), step.batches().first());
+    Batches first = Batches.only(step.batches().first());
+    return runs.getOrDefault(name(step), List.of())
+        .stream()
+        .filter(run -> run.batches().holds(first))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Nullable
   Stay stay(BatchStep step) {
-    return plan.stays()
+    return stays.getOrDefault(name(step), List.of())
         .stream()
-        .filter(stay -> stay.dish().equals(step.dish().name()) && stay.step().equals(step.step().name()))
         .filter(stay -> stay.batches().holds(step.batches()))
         .findFirst()
         .orElse(null);

@@ -20,10 +20,16 @@ public final class BoundText {
     return new Page(width, false).blank().line(sentence(plan)).toString();
   }
 
-  /** The sentence in one line. */
-  public static String sentence(Plan plan) {
+  private static String sentence(Plan plan) {
     Bound bound = plan.bound();
-    return bound == null ? nothing() : words(bound, plan.score());
+    return bound == null ? nothing() : "Proven: " + words(bound, plan.score());
+  }
+
+  /** The same of a plan that was read, whose file may say what it likes: what is proven is not proven again. */
+  public static String asRead(Plan plan) {
+    Bound bound = plan.bound();
+    return bound == null ? "The plan's file does not say how much better a plan can be."
+        : "Said by the plan's file, and not proven anew for this page: " + words(bound, plan.score());
   }
 
   private static String nothing() {
@@ -33,13 +39,13 @@ public final class BoundText {
 
   private static String words(Bound bound, Score score) {
     if (bound.isReached(score)) {
-      return "Proven: no plan is better, at the table or by its wishes.";
+      return "no plan is better, at the table or by its wishes.";
     }
     if (bound.isReachedAtTheTable(score)) {
-      return "Proven: no plan is better at the table, and none by more than %s of wishes."
+      return "no plan is better at the table, and none by more than %s of wishes."
           .formatted(points(score.wishes() - bound.wishes()));
     }
-    return "Proven: no plan is better by more than %s at the table."
+    return "no plan is better by more than %s at the table."
         .formatted(points(score.atTheTableInAll() - bound.atTheTable()));
   }
 

@@ -1,7 +1,9 @@
 package ovenloom.cli.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import ovenloom.cli.sheet.Act.Turn;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Batches;
@@ -28,23 +30,18 @@ record DishAct(int at, Turn turn, List<String> cooks, BatchStep step, Batches ba
     this(at, turn, cooks, step, batches, new Spot.Bench(), words, List.of(), places);
   }
 
+  /** What batches must have in common to be told in one line. */
+  private record Alike(int at, Turn turn, List<String> cooks, String dish, String words, String from) {}
+
   /** Tells batches to which the same is done at the same minute in one line. */
   static List<Act> told(List<DishAct> acts, Leaving leaving) {
-    List<Act> told = new ArrayList<>();
-    List<DishAct> open = new ArrayList<>(acts);
-    while (!open.isEmpty()) {
-      DishAct first = open.getFirst();
-      List<DishAct> same = open.stream().filter(first::isLike).toList();
-      open.removeAll(same);
-      told.add(first.line(same, leaving));
-    }
-    return told;
+    Map<Alike, List<DishAct>> alike = new LinkedHashMap<>();
+    acts.forEach(act -> alike.computeIfAbsent(act.alike(), none -> new ArrayList<>()).add(act));
+    return alike.values().stream().map(same -> same.getFirst().line(same, leaving)).toList();
   }
 
-  private boolean isLike(DishAct other) {
-    return at == other.at && turn == other.turn && cooks.equals(other.cooks)
-        && step.dish().name().equals(other.step.dish().name()) && words.equals(other.words)
-        && from.place().equals(other.from.place());
+  private Alike alike() {
+    return new Alike(at, turn, cooks, step.dish().name(), words, from.place());
   }
 
   private Act line(List<DishAct> same, Leaving leaving) {

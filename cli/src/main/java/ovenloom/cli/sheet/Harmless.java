@@ -7,10 +7,21 @@ public final class Harmless {
 
   /** Words with a question mark for each letter that is none, but for those allowed. */
   public static String words(String words, String allowed) {
-    return words.codePoints()
-        .map(point -> isLetter(point) || allowed.indexOf(point) >= 0 ? point : '?')
-        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-        .toString();
+    StringBuilder harmless = new StringBuilder();
+    int written = 0;
+    for (int at = 0; at < words.length(); at++) {
+      if (!isPlain(words.charAt(at)) && !isLetter(words.codePointAt(at))
+          && allowed.indexOf(words.codePointAt(at)) < 0) {
+        harmless.append(words, written, at).append('?');
+        written = at + Character.charCount(words.codePointAt(at));
+      }
+    }
+    return harmless.append(words, written, words.length()).toString();
+  }
+
+  /** As nearly all are. */
+  private static boolean isPlain(char letter) {
+    return letter >= ' ' && letter <= '~';
   }
 
   private static boolean isLetter(int point) {

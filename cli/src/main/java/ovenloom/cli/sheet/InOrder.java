@@ -27,7 +27,7 @@ final class InOrder {
         .takeWhile(act -> act.at() == first.at())
         .filter(act -> open.stream()
             .takeWhile(other -> other.at() == first.at())
-            .noneMatch(other -> !other.equals(act) && act.places().follows(other.places())))
+            .noneMatch(other -> act.places().follows(other.places()) && !other.equals(act)))
         .findFirst()
         .orElse(first);
   }

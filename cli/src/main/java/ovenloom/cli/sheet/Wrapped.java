@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Words broken into lines; a word that is too long by itself is cut. */
-final class Wrapped {
+public final class Wrapped {
 
   private Wrapped() {}
 
-  static List<String> lines(String words, int width) {
+  public static List<String> lines(String words, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : Harmless.words(words, "").split(" ", -1)) {
@@ -28,7 +28,8 @@ final class Wrapped {
     return lines;
   }
 
-  private static int fitting(String word, int width) {
+  /** How many of its characters fit into so many columns, one at least. */
+  public static int fitting(String word, int width) {
     int cut = 0;
     int taken = 0;
     while (cut < word.length()) {
@@ -43,7 +44,7 @@ final class Wrapped {
   }
 
   /** Columns on a terminal. */
-  static int length(String words) {
+  public static int length(String words) {
     return words.codePoints().map(Wrapped::columns).sum();
   }
 

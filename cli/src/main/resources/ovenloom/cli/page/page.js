@@ -65,6 +65,11 @@
   const said = row => [part(row, 'time') + '.', part(row, '.cook') && part(row, '.cook') + '.', part(row, 'b') + ':',
     part(row, '.words')].filter(words => words).join(' ');
 
+  // Which day a line is of, where it is not today's.
+  const date = at => new Date(at).toLocaleDateString('en-GB', place);
+  const day = line => date(line.at) === date(Date.now()) ? ''
+    : line.row.parentNode.previousElementSibling.textContent.split(',')[0] + ', ';
+
   // A link to a line, in words; written only where it changes, so that nobody loses their place.
   const tell = (where, begins, line, words) => {
     if (where.textContent === begins + words) return;
@@ -91,12 +96,12 @@
     const next = open.find(line => line.at > now - 5 * MINUTE) || open[0];
     const begins = !next ? 'All is done.' : next.at < now - 5 * MINUTE ? 'Still open: '
       : 'Next, ' + inWords(next.at - now).trim() + ': ';
-    tell(document.getElementById('next'), begins, next, next ? said(next.row) : '');
+    tell(document.getElementById('next'), begins, next, next ? day(next) + said(next.row) : '');
     // Who ticks is told what was passed over.
     const missed = ticked.size ? open.filter(line => line.at <= now - 5 * MINUTE) : [];
     const more = missed.length > 1 ? ', and ' + (missed.length - 1) + ' more' : '';
     tell(document.getElementById('open'), missed.length ? 'Still open' + more + ': ' : '', missed[0],
-      missed.length ? said(missed[0].row) : '');
+      missed.length ? day(missed[0]) + said(missed[0].row) : '');
 
     lines.forEach(line => {
       let due = line.row.querySelector('.due');
@@ -120,7 +125,7 @@
   };
 
   // The line of the present moment through each picture.
-  const pictures = now => document.querySelectorAll('.picture').forEach(picture => {
+  const pictures = now => document.querySelectorAll('.picture[data-from]').forEach(picture => {
     const from = Date.parse(picture.dataset.from);
     const share = (now - from) / (Date.parse(picture.dataset.to) - from);
     picture.querySelectorAll('.lane > svg').forEach(lane => {
@@ -164,7 +169,26 @@
     }
   }
 
-  document.querySelectorAll('#last-hours + .picture').forEach(each => { each.scrollLeft = each.scrollWidth; });
+  // What is written in a box stays in sight when its beginning is not.
+  const keepInSight = picture => {
+    const edge = picture.querySelector('.name').getBoundingClientRect().right;
+    const places = [...picture.querySelectorAll('text.in,text.mark')].map(words => {
+      const box = words.parentNode.firstElementChild.getBoundingClientRect();
+      return [words, Math.max(3, Math.min(edge - box.left + 3, box.width - words.getComputedTextLength() - 3))];
+    });
+    places.forEach(([words, left]) => words.setAttribute('x', left));
+  };
+
+  // A picture that is too wide opens at the present moment, or where it says.
+  document.querySelectorAll('.picture[data-from]').forEach(picture => {
+    const [from, to, opens] = [picture.dataset.from, picture.dataset.to, picture.dataset.opens].map(Date.parse);
+    const isOn = from <= Date.now() && Date.now() < to;
+    const lane = picture.querySelector('.lane > svg').getBoundingClientRect();
+    const names = lane.left - picture.getBoundingClientRect().left;
+    const share = ((isOn ? Date.now() : opens) - from) / (to - from);
+    picture.addEventListener('scroll', () => requestAnimationFrame(() => keepInSight(picture)), {passive: true});
+    if (share) picture.scrollLeft = share * lane.width - (picture.clientWidth - names) * .8;
+  });
   document.getElementById('tools').hidden = false;
   document.querySelectorAll('#who').forEach(each => { each.hidden = false; });
   tick();

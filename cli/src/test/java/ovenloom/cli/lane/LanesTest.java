@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import ovenloom.cli.sheet.HandPlan;
 import ovenloom.cli.sheet.SheetLines;
+import ovenloom.model.menu.Batches;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Where;
 
@@ -106,5 +107,67 @@ class LanesTest {
         """).run("Soup/simmer", at("18:00"), run -> run.batches(1, 2)).plan();
 
     assertThat(lane(plan, "pot")).containsExactly("FULL 1080-1160 Soup/simmer row 0");
+  }
+
+  @Test
+  void a_bowl_is_out_of_use_as_soon_as_its_food_is_in_the_pot_however_long_it_simmers() {
+    var plan = HandPlan.forProblem(SheetLines.KITCHEN + SheetLines.HOST + """
+        dishes:
+          - dish: Soup
+            steps:
+              - {do: soak, takes: 30 min, in: dish}
+              - {do: simmer, takes: 60 min, burner: large, in: pot, hands: {first: 5 min}}
+          - dish: Jelly
+            steps:
+              - {do: stir, takes: 10 min, hands: throughout, in: tray}
+              - {do: set, takes: 30 min, in: platter, after: stir}
+        """)
+        .run("Soup/soak", at("17:00"))
+        .run("Soup/simmer", at("17:40"))
+        .run("Jelly/stir", at("17:00"))
+        .run("Jelly/set", at("17:20"))
+        .plan();
+
+    assertThat(lane(plan, "dish")).as("until who pours has done so")
+        .containsExactly("FULL 1020-1065 Soup/soak row 0");
+    assertThat(lane(plan, "tray")).as("nobody's hands are asked for")
+        .containsExactly("FULL 1020-1040 Jelly/stir row 0");
+  }
+
+  @Test
+  void a_tray_is_in_use_until_all_that_is_shaped_is_off_it() {
+    var plan = HandPlan.forProblem(SheetLines.KITCHEN + SheetLines.HOST + """
+        dishes:
+          - dish: Buns
+            steps:
+              - {do: prove, takes: 30 min, in: dish}
+              - {do: shape, takes: 20 min, hands: throughout, in: tray}
+        """).run("Buns/prove", at("17:00")).run("Buns/shape", at("17:30")).plan();
+
+    assertThat(lane(plan, "dish")).containsExactly("FULL 1020-1070 Buns/prove row 0");
+  }
+
+  @Test
+  void batches_that_go_in_with_one_armful_are_one_box_in_a_cooks_hands_and_what_else_does_lies_beside_it() {
+    var plan = HandPlan.forProblem(SheetLines.KITCHEN + SheetLines.HOST + """
+        dishes:
+          - dish: Buns
+            portions: 4
+            steps: [{do: bake, takes: 30 min, in: tray, bake: {at: 180 C}}]
+          - {dish: Pie, steps: [{do: bake, takes: 50 min, in: dish, bake: {at: 180 C}}]}
+        """)
+        .run("Buns/bake", at("18:00"), run -> run.batches(1, 1).racks(0))
+        .run("Buns/bake", at("18:00"), run -> run.batches(2, 2).racks(1))
+        .run("Pie/bake", at("18:00"), run -> run.racks(1))
+        .plan();
+
+    assertThat(lane(plan, "Host")).containsExactly(
+        "WORK 1080-1081 Buns/bake row 0", "WORK 1080-1081 Pie/bake row 1",
+        "WORK 1109-1110 Buns/bake row 0", "WORK 1129-1130 Pie/bake row 0");
+    assertThat(Lanes.of(plan)
+        .stream()
+        .filter(lane -> lane.name().equals("Host"))
+        .flatMap(lane -> lane.boxes().stream())
+        .map(Box::batches)).startsWith(new Batches(1, 2));
   }
 }

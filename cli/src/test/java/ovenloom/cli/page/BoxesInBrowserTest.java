@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import ovenloom.cli.command.Kitchens;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Batches;
@@ -25,7 +27,7 @@ import ovenloom.model.plan.Where;
 class BoxesInBrowserTest {
 
   private static final String BOXES = """
-      [...document.querySelectorAll('.picture')].flatMap(picture => [...picture.querySelectorAll('g[data-use]')].map(box => {
+      [...document.querySelectorAll('.picture')].filter(picture => picture.getClientRects().length).flatMap(picture => [...picture.querySelectorAll('g[data-use]')].map(box => {
         const lane = box.closest('.lane > svg').getBoundingClientRect();
         const here = box.querySelector('rect').getBoundingClientRect();
         return [box.dataset.use + ' ' + box.dataset.lane + ' ' + box.dataset.food, picture.dataset.minutes,
@@ -39,6 +41,20 @@ class BoxesInBrowserTest {
           .filter(([other, b]) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > .5
             && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > .5)
           .map(([other]) => one.querySelector('title').textContent + ' and ' + other.querySelector('title').textContent));
+      })""";
+
+  private static final String RUN_OVER = """
+      [...document.querySelectorAll('.lane > svg')].flatMap(lane => {
+        const boxes = [...lane.querySelectorAll('g[data-use]')].map(box => [box, box.querySelector('rect').getBoundingClientRect()]);
+        return [...lane.querySelectorAll('text')].filter(text => text.getClientRects().length).filter(text => {
+          const words = text.getBoundingClientRect();
+          const own = text.closest('g[data-use]');
+          const [, here] = boxes.find(([box]) => box === own) || [];
+          const others = boxes.filter(([box, other]) => box !== own && Math.min(words.right, other.right) - Math.max(words.left, other.left) > .5
+            && Math.min(words.bottom, other.bottom) - Math.max(words.top, other.top) > 4);
+          return others.length || words.right > lane.getBoundingClientRect().right
+            || text.matches('.in') && words.right > here.right;
+        }).map(text => text.textContent);
       })""";
 
   /**
@@ -71,15 +87,20 @@ class BoxesInBrowserTest {
   @TempDir
   private static Path folder;
 
-  @Test
-  void each_is_a_run_or_a_wait_and_as_long_minute_by_minute() throws IOException {
-    Plan plan = Kitchens.sample("easter-lamb-two-ovens", 300, folder);
-    Path page = Files.writeString(folder.resolve("plan.html"), PlanPage.of(plan));
+  private static Plan plan;
+  private static Path page;
 
-    try (Browser browser = Browser.open()) {
-      List<Box> boxes = ((List<?>) browser.wide(1280, 900).open(page).ask(BOXES)).stream()
-          .map(Box::of)
-          .toList();
+  @BeforeAll
+  static void write() throws IOException {
+    plan = Kitchens.sample("easter-lamb-two-ovens", 300, folder);
+    page = Files.writeString(folder.resolve("plan.html"), PlanPage.of(plan));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"screen", "print"})
+  void each_is_a_run_or_a_wait_and_as_long_minute_by_minute(String medium) {
+    try (Browser browser = open(medium)) {
+      List<Box> boxes = ((List<?>) browser.ask(BOXES)).stream().map(Box::of).toList();
 
       assertThat(boxes.stream()
           .map(Box::told)
@@ -88,7 +109,14 @@ class BoxesInBrowserTest {
           .isEqualTo(expected(plan));
       assertThat(boxes).allSatisfy(Box::isWhereItsMinutesAre);
       assertThat(browser.ask(OVERLAID)).as("no box lies over another").isEqualTo(List.of());
+      assertThat(browser.ask(RUN_OVER)).as("no words run over").isEqualTo(List.of());
     }
+  }
+
+  private static Browser open(String medium) {
+    Browser browser = Browser.open();
+    return medium.equals("print") ? browser.wide(700, 1000).paper().open(page)
+        : browser.wide(1280, 900).open(page);
   }
 
   private static boolean isOfARunOrAWait(String box) {

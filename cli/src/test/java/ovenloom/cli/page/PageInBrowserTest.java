@@ -72,6 +72,56 @@ class PageInBrowserTest {
   }
 
   @Test
+  void the_last_hours_open_where_all_sit_down_and_lanes_keep_their_names() {
+    browser.wide(360, 740).open(page);
+    assertThat(browser.ask(IN_SIGHT)).as("half past one, on a phone").isEqualTo(true);
+
+    browser.ask("(each => { each.scrollLeft = each.scrollWidth; return 1; })(" + LAST + ")");
+
+    browser.waitUntil(LAST + ".scrollLeft > 0");
+    assertThat(browser.number(LAST + ".querySelector('.name').getBoundingClientRect().left"))
+        .isBetween(0L, 30L);
+    browser.waitUntil(WRITTEN_OUT_OF_SIGHT + " === 0");
+  }
+
+  private static final String LAST = "document.querySelector('#last-hours + .picture')";
+
+  private static final String IN_SIGHT = """
+      (picture => {
+        const [from, to, opens] = ['from', 'to', 'opens'].map(name => Date.parse(picture.dataset[name]));
+        const lane = picture.querySelector('.lane > svg').getBoundingClientRect();
+        const at = lane.left + (opens - from) / (to - from) * lane.width;
+        const names = picture.querySelector('.name').getBoundingClientRect().right;
+        return names < at && at < picture.getBoundingClientRect().right;
+      })(%s)""".formatted(LAST);
+
+  /** Words that begin behind the names of lanes though their box goes on long enough beyond them. */
+  private static final String WRITTEN_OUT_OF_SIGHT = """
+      (picture => [...picture.querySelectorAll('text.in')].filter(words => {
+        const edge = picture.querySelector('.name').getBoundingClientRect().right;
+        const box = words.parentNode.firstElementChild.getBoundingClientRect();
+        return box.right - edge > words.getComputedTextLength() + 8 && words.getBoundingClientRect().left < edge - 1;
+      }).length)(%s)"""
+      .formatted(LAST);
+
+  @Test
+  void what_is_next_on_another_day_is_told_with_its_day() {
+    Ticked first = View.of(plan).days().getFirst().lines().getFirst();
+    browser.wide(360, 740).open(page);
+    String before = "new Date(Date.parse('" + first.at() + "') - 36 * 3600000).toISOString()";
+    browser.at(String.valueOf(browser.ask(before))).open(page);
+
+    assertThat(browser.ask("document.getElementById('next').textContent")).asString()
+        .startsWith("Next, in 36 h: Saturday 27 March, " + first.time());
+
+    browser
+        .at(String.valueOf(browser.ask("new Date(Date.parse('" + first.at() + "') - 60000).toISOString()")))
+        .open(page);
+    assertThat(browser.ask("document.getElementById('next').textContent")).asString()
+        .startsWith("Next, in 1 min: " + first.time());
+  }
+
+  @Test
   void every_line_of_the_run_sheet_is_on_the_page_in_order() {
     browser.wide(1280, 900).open(page);
     String text = squeezed(String.valueOf(browser.ask("document.body.textContent")));

@@ -10,8 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ovenloom.cli.sheet.HandPlan;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.cli.sheet.RandomHandPlans;
 import ovenloom.cli.sheet.SheetLines;
+import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.Plan;
 
 /** Pages of plans that nobody chose, without a browser. */
@@ -35,7 +37,7 @@ class PageOfAnythingTest {
         .stream()
         .flatMap(day -> day.lines().stream())
         .filter(line -> page.contains("data-key=\"" + line.key() + "\""))
-        .map(line -> line.act().words())
+        .map(line -> Harmless.words(line.act().words(), "\n\u200D"))
         .toList();
     assertThat(expected).isNotEmpty();
     assertThat(lines(page)).startsWith(expected.toArray(String[]::new));
@@ -80,5 +82,32 @@ class PageOfAnythingTest {
     String page = PlanPage.of(plan);
 
     assertThat(page).contains("Rice").doesNotContain("id=\"who\"", "class=\"sheet paper\"", "id=\"places\"");
+  }
+
+  private static final String RICE = SheetLines.KITCHEN + SheetLines.HOST + """
+      dishes:
+        - dish: "NAME"
+          steps: [{do: cook, takes: 20 min, burner: small, in: pot}]
+      """;
+
+  @Test
+  void a_name_turns_no_words_round() {
+    String name = "Rice\u202eecir \uD83D\uDC69\u200D\uD83C\uDF73";
+    Plan plan = HandPlan.forProblem(RICE.replace("NAME", name)).run(name + "/cook", at("18:30")).plan();
+
+    String page = PlanPage.of(plan);
+
+    assertThat(page).doesNotContain("\u202e").contains("Rice?ecir \uD83D\uDC69\u200D\uD83C\uDF73");
+  }
+
+  @Test
+  void what_a_plans_file_says_is_proven_is_told_as_what_it_says() {
+    Plan plan = HandPlan.forProblem(RICE.replace("NAME", "Rice")).run("Rice/cook", at("18:30")).plan();
+
+    assertThat(PlanPage.of(plan)).contains("The plan's file does not say how much better a plan can be.")
+        .doesNotContain("Proven");
+    assertThat(PlanPage.of(plan.with(new Bound(0, 0))))
+        .contains("Said by the plan's file, and not proven anew for this page: no plan is better")
+        .doesNotContain("Proven");
   }
 }

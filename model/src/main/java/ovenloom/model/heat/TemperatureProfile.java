@@ -195,9 +195,10 @@ public final class TemperatureProfile {
     double outside = there.coefficient();
     double towards = air;
     if (there.wetness() > 0) {
-      double taken = there.wetness() * there.coefficient() * Vapour.heat(surface, air);
+      double vapour = Vapour.heat(surface, air);
+      double taken = there.wetness() * there.coefficient() * vapour;
       double steeper = there.wetness() * there.coefficient()
-          * (Vapour.heat(surface + A_DIFFERENCE, air) - Vapour.heat(surface, air)) / A_DIFFERENCE;
+          * (Vapour.heat(surface + A_DIFFERENCE, air) - vapour) / A_DIFFERENCE;
       outside = there.coefficient() + steeper;
       towards = (there.coefficient() * air - taken + steeper * surface) / outside;
     }

@@ -29,9 +29,11 @@ public record Leg(BatchStep step, String where, @Nullable Store store, boolean w
 
   /** The same, ended at a minute. */
   Leg until(int minute) {
-    int to = Math.min(minute, when.to());
-    return new Leg(step, where, store, waits, new Stretch(when.from(), to),
-        food.subList(0, to - when.from() + 1));
+    if (minute >= when.to()) {
+      return this;
+    }
+    return new Leg(step, where, store, waits, new Stretch(when.from(), minute),
+        food.subList(0, minute - when.from() + 1));
   }
 
   /** The food at a minute; at the nearest the leg has for one that is outside. */

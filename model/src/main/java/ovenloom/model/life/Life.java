@@ -41,6 +41,7 @@ public final class Life {
   private final Cards cards;
   private final Places places;
   private final List<List<Leg>> legs = new ArrayList<>();
+  private @Nullable List<Track> tracks;
 
   private Life(Plan plan, Cards cards, double draught, Unsaid unsaid) {
     this.plan = plan;
@@ -104,16 +105,22 @@ public final class Life {
 
   /** The ways that food goes to the table: of each step those that begin first, and not more than a few. */
   public List<Track> tracks() {
+    List<Track> known = tracks == null ? newTracks() : tracks;
+    tracks = known;
+    return known;
+  }
+
+  private List<Track> newTracks() {
     Map<Integer, List<List<BatchStep>>> ways = new HashMap<>();
-    List<Track> tracks = new ArrayList<>();
+    List<Track> all = new ArrayList<>();
     for (BatchStep step : work.steps()) {
       List<List<BatchStep>> to = of(step).isEmpty() ? List.of() : waysTo(step, ways);
       ways.put(step.index(), to);
       if (work.goesToTheTable(step.index())) {
-        to.forEach(way -> tracks.add(track(way)));
+        to.forEach(way -> all.add(track(way)));
       }
     }
-    return tracks;
+    return List.copyOf(all);
   }
 
   private List<List<BatchStep>> waysTo(BatchStep step, Map<Integer, List<List<BatchStep>>> known) {

@@ -1,8 +1,10 @@
 package ovenloom.model.menu;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiPredicate;
+import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A menu laid out as work: each step once for each batch, the links between them, and the vessels their food is in.
@@ -31,15 +33,17 @@ public final class Work {
     this.steps = List.copyOf(steps);
     this.links = List.copyOf(links);
     this.fillings = List.copyOf(fillings);
-    into = ofEach(this.links, (link, step) -> link.to() == step);
-    outOf = ofEach(this.links, (link, step) -> link.from() == step);
-    fillingsOf = ofEach(this.fillings, (filling, step) -> filling.steps().contains(step));
+    into = ofEach(this.links, link -> IntStream.of(link.to()));
+    outOf = ofEach(this.links, link -> IntStream.of(link.from()));
+    fillingsOf = ofEach(this.fillings, filling -> filling.steps().stream().mapToInt(step -> step).distinct());
   }
 
-  private <T> List<List<T>> ofEach(List<T> all, BiPredicate<T, Integer> isOf) {
-    return IntStream.range(0, steps.size())
-        .mapToObj(step -> all.stream().filter(each -> isOf.test(each, step)).toList())
+  private <T> List<List<T>> ofEach(List<T> all, Function<T, IntStream> steps) {
+    List<List<T>> each = Stream.generate(() -> (List<T>) new ArrayList<T>())
+        .limit(this.steps.size())
         .toList();
+    all.forEach(one -> steps.apply(one).forEach(step -> each.get(step).add(one)));
+    return each.stream().map(List::copyOf).toList();
   }
 
   /**
