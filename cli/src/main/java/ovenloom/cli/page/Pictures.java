@@ -22,14 +22,14 @@ final class Pictures {
   /** How long before the first course the last hours begin, minutes. */
   private static final int LAST = 150;
 
-  private static final double LARGE = 5;
-  private static final double SMALL = 1.6;
+  static final double LARGE = 5;
+  static final double SMALL = 1.6;
 
   private final Plan plan;
   private final Clock clock;
   private final List<Lane> lanes;
 
-  private Pictures(Plan plan) {
+  Pictures(Plan plan) {
     this.plan = plan;
     clock = new Clock(plan.event().calendar());
     lanes = Lanes.of(plan);
@@ -46,6 +46,15 @@ final class Pictures {
   }
 
   private Picture lastHours() {
+    return Picture.of(plan, lanes, last(), "last-hours", "The last hours", LARGE);
+  }
+
+  List<Lane> lanes() {
+    return lanes;
+  }
+
+  /** The last hours. */
+  Stretch last() {
     Event event = plan.event();
     int first = event.courses().stream().mapToInt(Course::at).min().orElse(0);
     int end = event.courses()
@@ -53,11 +62,11 @@ final class Pictures {
         .mapToInt(course -> course.at() + course.servedOver())
         .max()
         .orElse(first);
-    return Picture.of(plan, lanes, hours(first - LAST, end), "last-hours", "The last hours", LARGE);
+    return hours(first - LAST, end);
   }
 
   /** From the first hour in which something is done or on to the last, day by day. */
-  private Map<LocalDate, Stretch> days() {
+  Map<LocalDate, Stretch> days() {
     Map<LocalDate, Stretch> days = new TreeMap<>();
     for (Lane lane : lanes) {
       lane.boxes().stream().map(box -> busy(lane, box)).forEach(when -> add(when, days));
