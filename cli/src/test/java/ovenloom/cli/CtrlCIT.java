@@ -67,6 +67,20 @@ class CtrlCIT {
   }
 
   @Test
+  void ctrl_c_compares_what_was_found_until_then() throws Exception {
+    var program = program("compare", "../problems/friday-dinner.yaml", "../problems/first-soup.yaml", "--for",
+        "10min");
+
+    var code = stopped(program, press(program));
+
+    assertThat(code).isZero();
+    assertThat(folder.resolve("out")).content()
+        .startsWith("friday-dinner and first-soup\n")
+        .contains("Fits  ");
+    assertThat(folder.resolve("err")).content().startsWith("ovenloom: stopped; ").hasLineCount(1);
+  }
+
+  @Test
   void a_reader_who_walks_away_is_no_fault() throws Exception {
     var pipe = new ProcessBuilder("sh", "-c",
         Path.of("target/ovenloom/bin/ovenloom").toAbsolutePath()

@@ -68,6 +68,7 @@ public final class Ovenloom implements Runnable {
         .addSubcommand(new Show(kit))
         .addSubcommand(new Heat(kit))
         .addSubcommand(new Explain(kit))
+        .addSubcommand(new Compare(kit))
         .addSubcommand(new Batch(kit));
     commands.addMixin("help", new HelpOptions());
     commands.getSubcommands().values().forEach(command -> command.addMixin("help", new HelpOptions()));

@@ -32,13 +32,17 @@ record Printer(Kit kit) {
         () -> target.write(keepsake.of(plan, cook, kit.clock().instant()), kit.err()));
   }
 
-  private int audited(Plan plan, String name, IntSupplier then) {
+  /** Whether it keeps all rules; where it does not, says which ones it breaks. */
+  boolean passes(Plan plan, String name) {
     List<Break> breaks = Audit.of(plan.event(), plan);
-    if (breaks.isEmpty()) {
-      return then.getAsInt();
+    if (!breaks.isEmpty()) {
+      kit.err().println("ovenloom: " + Harmless.text(name) + " is no plan: " + BreakList.count(breaks));
+      kit.err().print(BreakList.of(plan.event(), breaks, kit.terminal().width()));
     }
-    kit.err().println("ovenloom: " + Harmless.text(name) + " is no plan: " + BreakList.count(breaks));
-    kit.err().print(BreakList.of(plan.event(), breaks, kit.terminal().width()));
-    return Answer.NO;
+    return breaks.isEmpty();
+  }
+
+  private int audited(Plan plan, String name, IntSupplier then) {
+    return passes(plan, name) ? then.getAsInt() : Answer.NO;
   }
 }

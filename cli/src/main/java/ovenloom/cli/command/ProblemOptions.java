@@ -35,8 +35,7 @@ final class ProblemOptions {
   }
 
   Reading<Event> read() {
-    Path own = file.toAbsolutePath().normalize().getParent();
-    Path folder = more.root != null ? more.root : own == null ? file.toAbsolutePath() : own;
-    return ProblemFile.read(file, folder, more.guests == null ? null : more.guests.intValue());
+    return ProblemFile.read(file, Root.of(more.root, file),
+        more.guests == null ? null : more.guests.intValue());
   }
 }

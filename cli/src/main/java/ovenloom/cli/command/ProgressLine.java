@@ -12,11 +12,18 @@ final class ProgressLine implements Progress {
   private static final long NANOS_BETWEEN = 200_000_000L;
 
   private final OneLine line;
+  private final String which;
   private final long began = System.nanoTime();
   private long last = began - NANOS_BETWEEN;
 
-  ProgressLine(Kit kit) {
+  /**
+   * Its line.
+   *
+   * @param which of several searches it is; empty for the only one
+   */
+  ProgressLine(Kit kit, String which) {
     line = new OneLine(kit);
+    this.which = which.isEmpty() ? "" : Harmless.text(which) + ": ";
   }
 
   @Override
@@ -25,7 +32,7 @@ final class ProgressLine implements Progress {
     if (now - last >= NANOS_BETWEEN) {
       last = now;
       long seconds = Math.max(1, (now - began) / 1_000_000_000L);
-      line.show(words(best, schedules, schedules / seconds, left));
+      line.show(which + words(best, schedules, schedules / seconds, left));
     }
   }
 

@@ -2,7 +2,6 @@ package ovenloom.cli.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.BoundText;
@@ -14,13 +13,8 @@ import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.solver.batch.Outcome;
-import ovenloom.solver.place.Extents;
 import ovenloom.solver.proof.Claim;
 import ovenloom.solver.proof.Clash;
-import ovenloom.solver.proof.Proof;
-import ovenloom.solver.proof.WindowLoads;
-import ovenloom.solver.search.Found;
-import ovenloom.solver.search.Search;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,14 +63,7 @@ final class Solve implements Callable<Integer> {
   private int solve(
       Event event, List<Plan.Source> sources, List<Mistake> notes, @Nullable Target target) {
     Notes.print(kit.err(), notes);
-    Extents extents = Extents.of(event);
-    Optional<Clash> clash = WindowLoads.of(extents);
-    if (clash.isPresent()) {
-      return noPlan(ClashText.of(event, clash.get(), kit.terminal().width()));
-    }
-    Proving proving = search.proving(new Proof(extents));
-    Found found = find(event, sources, proving);
-    return switch (Outcome.of(found, proving.proof())) {
+    return switch (new Planning(kit, search).of(event, sources, "")) {
       case Outcome.APlan(Plan plan) -> print(plan, target);
       case Outcome.TooMuch(Clash tooMuch) -> noPlan(ClashText.of(event, tooMuch, kit.terminal().width()));
       case Outcome.Clashing(List<Claim> claims) -> noPlan(ClaimsText.of(claims, kit.terminal().width()));
@@ -97,17 +84,5 @@ final class Solve implements Callable<Integer> {
     kit.err().println("ovenloom: there is no plan");
     kit.err().print(why);
     return Answer.NO;
-  }
-
-  private Found find(Event event, List<Plan.Source> sources, Proving proving) {
-    ProgressLine progress = new ProgressLine(kit);
-    kit.stop().listen();
-    try {
-      return proving.beside(progress, kit.stop(),
-          (told, stop) -> Search.find(event, sources, search.budget(), told, stop));
-    } finally {
-      kit.stop().stopListening();
-      progress.clear();
-    }
   }
 }

@@ -23,7 +23,6 @@ final class WhatIfOptions {
   }
 
   Reading<WhatIf> read() {
-    Path own = file.toAbsolutePath().normalize().getParent();
-    return WhatIfFile.read(file, root != null ? root : own == null ? file.toAbsolutePath() : own);
+    return WhatIfFile.read(file, Root.of(root, file));
   }
 }

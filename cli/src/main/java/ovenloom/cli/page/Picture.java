@@ -47,6 +47,10 @@ public record Picture(String name, String heading, String pixels, @Nullable Stri
       this.minutePixels = minutePixels;
       this.hoursOnPaper = hoursOnPaper;
     }
+
+    double minutePixels() {
+      return minutePixels;
+    }
   }
 
   public Picture {

@@ -12,7 +12,6 @@ import ovenloom.cli.page.Picture.Scale;
 import ovenloom.cli.sheet.Clock;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.Course;
-import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 
 /** The whole time in pictures: the last hours large, and each day on which somebody works or something is on. */
@@ -27,7 +26,7 @@ final class Pictures {
   private final Clock clock;
   private final List<Lane> lanes;
 
-  private Pictures(Plan plan) {
+  Pictures(Plan plan) {
     this.plan = plan;
     clock = new Clock(plan.event().calendar());
     lanes = Lanes.of(plan);
@@ -44,19 +43,31 @@ final class Pictures {
   }
 
   private Picture lastHours() {
-    Event event = plan.event();
-    int first = event.courses().stream().mapToInt(Course::at).min().orElse(0);
-    int end = event.courses()
+    return Picture.of(plan, lanes, last(), "last-hours", "The last hours", Scale.LARGE).opensAt(first());
+  }
+
+  List<Lane> lanes() {
+    return lanes;
+  }
+
+  /** The last hours. */
+  Stretch last() {
+    int end = plan.event()
+        .courses()
         .stream()
         .mapToInt(course -> course.at() + course.servedOver())
         .max()
-        .orElse(first);
-    return Picture.of(plan, lanes, halfHours(first - LAST, end), "last-hours", "The last hours", Scale.LARGE)
-        .opensAt(first);
+        .orElse(first());
+    return halfHours(first() - LAST, end);
+  }
+
+  /** The minute of the first course. */
+  private int first() {
+    return plan.event().courses().stream().mapToInt(Course::at).min().orElse(0);
   }
 
   /** From the first half hour in which something is done or on to the last, day by day. */
-  private Map<LocalDate, Stretch> days() {
+  Map<LocalDate, Stretch> days() {
     Map<LocalDate, Stretch> days = new TreeMap<>();
     for (Lane lane : lanes) {
       lane.boxes().stream().map(box -> busy(lane, box)).forEach(when -> add(when, days));

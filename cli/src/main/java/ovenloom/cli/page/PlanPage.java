@@ -25,9 +25,14 @@ public final class PlanPage {
    * @param plan one that has passed the audit
    */
   public static String of(Plan plan) {
+    return filled("page.jte", View.of(plan));
+  }
+
+  /** A template with all that is on the page. */
+  static String filled(String template, Object view) {
     StringOutput html = new StringOutput();
     TemplateEngine.createPrecompiled(null, ContentType.Html, null, "ovenloom.cli.page.drawn")
-        .render("page.jte", View.of(plan), html);
+        .render(template, view, html);
     return Harmless.words(html.toString(), ALLOWED);
   }
 

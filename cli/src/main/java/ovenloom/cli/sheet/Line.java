@@ -28,9 +28,10 @@ public sealed interface Line {
    * @param ink of all of them; absent for the sentences of an act, of which some stand out
    */
   record Cell(String words, int width, boolean bold, @Nullable Ink ink) {
-    static final int GAP = 2;
+    public static final int GAP = 2;
 
-    Cell(String words, int width, boolean bold) {
+    /** In the ink of the page. */
+    public Cell(String words, int width, boolean bold) {
       this(words, width, bold, Ink.PLAIN);
     }
   }

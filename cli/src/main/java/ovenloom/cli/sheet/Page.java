@@ -6,15 +6,16 @@ import java.util.stream.IntStream;
 import ovenloom.model.menu.Event;
 
 /** Text in columns, wrapped at a width in characters. */
-final class Page {
+public final class Page {
 
-  static final int NARROWEST = 40;
+  public static final int NARROWEST = 40;
 
   private final int width;
   private final boolean colour;
   private final List<Line> lines = new ArrayList<>();
 
-  Page(int width, boolean colour) {
+  /** An empty one. */
+  public Page(int width, boolean colour) {
     this.width = width;
     this.colour = colour;
   }
@@ -25,7 +26,7 @@ final class Page {
     return new Page(Math.max(NARROWEST, width), colour).heading(title.name()).line(title.sentence());
   }
 
-  int width() {
+  public int width() {
     return width;
   }
 
@@ -33,11 +34,11 @@ final class Page {
     return List.copyOf(lines);
   }
 
-  Page blank() {
+  public Page blank() {
     return with(new Line.Blank());
   }
 
-  Page heading(String words) {
+  public Page heading(String words) {
     return with(new Line.Heading(words));
   }
 
@@ -45,11 +46,11 @@ final class Page {
     return with(new Line.Underlined(words));
   }
 
-  Page line(String words) {
+  public Page line(String words) {
     return with(new Line.Sentence(words));
   }
 
-  Page row(List<Line.Cell> cells) {
+  public Page row(List<Line.Cell> cells) {
     return with(new Line.Row(cells));
   }
 

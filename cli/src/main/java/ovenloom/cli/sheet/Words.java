@@ -33,7 +33,7 @@ public record Words(Kitchen kitchen) {
   }
 
   /** {@code fan off, }; nothing where the oven has but one mode. */
-  String mode(String oven, String mode) {
+  public String mode(String oven, String mode) {
     if (Objects.requireNonNull(kitchen.oven(oven)).modes().size() < 2) {
       return "";
     }
@@ -131,7 +131,7 @@ public record Words(Kitchen kitchen) {
   }
 
   /** {@code a large burner}; the size only where burners differ. */
-  String burners(List<String> names) {
+  public String burners(List<String> names) {
     boolean named = names.stream().anyMatch(name -> !NUMBERED.matcher(name).matches());
     if (named) {
       return "the " + and(names);

@@ -30,7 +30,7 @@ class OvenloomTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "solve", "check", "show", "explain"})
+  @ValueSource(strings = {"", "solve", "check", "show", "explain", "compare"})
   void the_short_help_fits_a_screen(String command) {
     var typed = command.isEmpty() ? ovenloom("-h") : ovenloom(command, "-h");
 
@@ -40,7 +40,7 @@ class OvenloomTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "solve", "check", "show", "explain"})
+  @ValueSource(strings = {"", "solve", "check", "show", "explain", "compare"})
   void the_long_help_tells_what_the_exit_codes_say_and_what_a_plan_cannot_know(String command) {
     var typed = command.isEmpty() ? ovenloom("--help") : ovenloom(command, "--help");
 

@@ -49,7 +49,7 @@ class ReadmeTest {
 
   @Test
   void every_command_it_shows_exists_and_every_option_is_of_one() throws IOException {
-    var help = Stream.of("solve", "check", "show", "explain")
+    var help = Stream.of("solve", "check", "show", "explain", "compare")
         .map(command -> ovenloom(command, "--help").out())
         .collect(Collectors.joining());
     var options = Pattern.compile("`(--?[a-z]+)").matcher(Files.readString(README)).results().toList();

@@ -37,7 +37,7 @@ public final class PlanFile {
   }
 
   /** Where the file really is: a link to a plan is as good as the plan. */
-  private static @Nullable Folder folder(Path file, Desk desk) {
+  static @Nullable Folder folder(Path file, Desk desk) {
     try {
       return new Folder(Objects.requireNonNull(file.toRealPath().getParent(), "a file is in a folder"),
           Limits.PLAN);

@@ -4,7 +4,7 @@ package ovenloom.model.plan;
  * What no plan can be better than.
  *
  * @param atTheTable what every plan loses at the table at least
- * @param wishes the points that every plan has at least that loses no more at the table than the one it was proven for
+ * @param wishes the points that every plan has at least that loses just that much at the table
  */
 public record Bound(long atTheTable, long wishes) {
 
@@ -16,5 +16,11 @@ public record Bound(long atTheTable, long wishes) {
   /** Whether no plan is better than one with this score, at the table or by the wishes. */
   public boolean isReached(Score score) {
     return isReachedAtTheTable(score) && score.wishes() <= wishes;
+  }
+
+  /** Whether a plan may have this score: first it counts what is lost at the table, then the wishes. */
+  public boolean allows(Score score) {
+    long lost = score.atTheTableInAll();
+    return lost > atTheTable || (lost == atTheTable && score.wishes() >= wishes);
   }
 }

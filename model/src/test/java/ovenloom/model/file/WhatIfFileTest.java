@@ -2,14 +2,19 @@ package ovenloom.model.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Dish;
@@ -208,6 +213,22 @@ class WhatIfFileTest {
     return "ovenloom: 1\nwhat if: It?\nevent: supper.yaml\naxes:\n  " + axes + "\n";
   }
 
+  static List<Path> house() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("../problems"))) {
+      return files.filter(file -> file.toString().endsWith(".what-if.yaml")).sorted().toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("house")
+  void every_what_if_in_the_house_reads_with_all_its_variations(Path file) {
+    WhatIf whatIf = understood(WhatIfFile.read(file, Objects.requireNonNull(file.getParent())));
+
+    assertThat(whatIf.size()).isGreaterThan(1);
+    assertThat(LongStream.range(0, whatIf.size()).mapToObj(index -> event(whatIf, index)).distinct().count())
+        .isEqualTo(whatIf.size());
+  }
+
   private static List<String> names(WhatIf whatIf) {
     return LongStream.range(0, whatIf.size()).mapToObj(index -> whatIf.variation(index).name()).toList();
   }
@@ -222,7 +243,11 @@ class WhatIfFileTest {
   }
 
   private WhatIf whatIf(String yaml) {
-    return switch (read(yaml)) {
+    return understood(read(yaml));
+  }
+
+  private static WhatIf understood(Reading<WhatIf> reading) {
+    return switch (reading) {
       case Reading.Understood<WhatIf>(WhatIf whatIf, var sources, var notes) -> whatIf;
       case Reading.Mistaken<WhatIf>(List<Mistake> mistakes) ->
         throw new AssertionError(MistakeText.of(mistakes));
