@@ -40,7 +40,8 @@ public record Stack(String name, String heading, String pixels, List<Layer> laye
     Calendar calendar = all.getFirst().plan().event().calendar();
     days(all).forEach((days, when) -> {
       LocalDate day = calendar.day().plusDays(days);
-      stacks.add(of(all, when, "day-" + day, new Clock(calendar).heading(day), Picture.Scale.SMALL.minutePixels()));
+      stacks.add(
+          of(all, when, "day-" + day, new Clock(calendar).heading(day), Picture.Scale.SMALL.minutePixels()));
     });
     return stacks;
   }
