@@ -11,7 +11,7 @@ public final class CompareSheet {
   private static final int LABEL = 22;
 
   /** How narrow a column may be; where there is no room for all, they come in groups, each with the first again. */
-  private static final int COLUMN = 13;
+  private static final int COLUMN = 12;
 
   private final Comparison comparison;
   private final Page page;
