@@ -69,7 +69,7 @@ final class Batch implements Callable<Integer> {
         "It is called by what its result has as \"run\"."})
     private boolean plans;
 
-    @Option(names = "--cores", paramLabel = "N", converter = Seeds.class,
+    @Option(names = "--cores", paramLabel = "N", converter = Threads.class,
         description = {"Do N runs side by side.", "Default: as many as there are cores."})
     private @Nullable Integer cores;
   }
@@ -95,9 +95,8 @@ final class Batch implements Callable<Integer> {
       try (Results results = Results.in(folder.resolve("results.jsonl"))) {
         return batch(variations, results);
       }
-    } catch (Results.InUse other) {
-      return Complaint.wrong(kit.err(), String.valueOf(other.getMessage()),
-          "Wait for it, or take another folder.");
+    } catch (Results.NotOurs other) {
+      return Complaint.wrong(kit.err(), String.valueOf(other.getMessage()), "Take another folder for this batch.");
     } catch (IOException trouble) {
       return Complaint.wrong(kit.err(), "cannot go on: " + Target.reason(trouble),
           "What is in " + folder + " is whole. The same command goes on from there.");
@@ -125,7 +124,7 @@ final class Batch implements Callable<Integer> {
     return switch (variations.base()) {
       case Reading.Understood<Event>(Event event, var sources, var notes) when Outcome.planned(event, sources,
           budget(), null, kit.stop()) instanceof Outcome.APlan(Plan plan) ->
-        WarmStart.of(plan);
+        WarmStart.of(event, budget(), plan);
       default -> null;
     };
   }

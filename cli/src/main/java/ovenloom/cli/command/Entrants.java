@@ -15,8 +15,9 @@ import ovenloom.model.file.Reading;
 import ovenloom.model.file.WhatIf;
 import ovenloom.model.file.WhatIfFile;
 import ovenloom.model.menu.Event;
-import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.Plan;
+import ovenloom.solver.place.Extents;
+import ovenloom.solver.proof.Proof;
 
 /** What is to be compared, as it stands in files. */
 final class Entrants {
@@ -78,8 +79,7 @@ final class Entrants {
 
   private int addAll(WhatIf whatIf, Path file) {
     if (whatIf.size() < 2) {
-      return Complaint.wrong(kit.err(), file + " has one variation, and nothing to compare it with",
-          "Add a choice to one of its axes.");
+      return nothingToCompare(file);
     }
     if (whatIf.size() > MOST) {
       return Complaint.wrong(kit.err(),
@@ -89,9 +89,20 @@ final class Entrants {
     title = whatIf.name();
     int answer = Answer.A_PLAN;
     for (int i = 0; i < whatIf.size() && answer == Answer.A_PLAN; i++) {
-      answer = add(whatIf.event(i), file, whatIf.variation(i).name());
+      String name = whatIf.variation(i).name();
+      Reading<Event> reading = whatIf.event(i);
+      if (reading instanceof Reading.Mistaken<Event> mistaken && mistaken.isWellWritten()) {
+        Complaint.about(kit.err(), Path.of(name), mistaken.mistakes());
+      } else {
+        answer = add(reading, file, name);
+      }
     }
-    return answer;
+    return answer == Answer.A_PLAN && all.size() < 2 ? nothingToCompare(file) : answer;
+  }
+
+  private int nothingToCompare(Path file) {
+    return Complaint.wrong(kit.err(), file + " has no two variations to compare that can be done",
+        "Add a choice to one of its axes.");
   }
 
   private int readAll(List<Path> files) {
@@ -131,15 +142,12 @@ final class Entrants {
   }
 
   private int add(Plan plan, Path file, String name) {
-    Bound bound = plan.bound();
     if (!new Printer(kit).passes(plan, file.toString())) {
       return Answer.NO;
     }
-    if (bound != null && !bound.allows(plan.score())) {
-      return Complaint.wrong(kit.err(), file + " says that no plan can be as good as its own",
-          "Solve it again, or take out its \"bound\".");
-    }
-    all.add(new Entrant(name, plan.event(), plan.sources(), plan));
+    Proof proof = new Proof(Extents.of(plan.event()));
+    proof.findBound(1);
+    all.add(new Entrant(name, plan.event(), plan.sources(), plan.with(proof.bound())));
     return Answer.A_PLAN;
   }
 

@@ -25,7 +25,7 @@ final class SearchOptions {
       description = {"Begin with the random number N.", "Another seed may find another plan. Default: 1."})
   private long seed;
 
-  @Option(names = "--seeds", paramLabel = "N", defaultValue = "2", converter = Seeds.class,
+  @Option(names = "--seeds", paramLabel = "N", defaultValue = "2", converter = Threads.class,
       description = {"Search N times side by side, 64 times at most.",
           "From the seed and those that follow it; the best plan wins. Default: 2, on any machine."})
   private int seeds;

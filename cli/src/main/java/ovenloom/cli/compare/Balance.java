@@ -41,7 +41,8 @@ final class Balance {
   private Balance of(Planned first, Planned other) {
     Figures before = first.figures();
     Figures after = other.figures();
-    if (before.onTheDay() >= 0 && after.onTheDay() >= 0) {
+    if (before.onTheDay() >= 0 && after.onTheDay() >= 0
+        && first.plan().event().courses().equals(other.plan().event().courses())) {
       change(after.onTheDay() - before.onTheDay(), MINUTES, "min on the day");
     }
     atTheTable(first.plan(), other.plan());
@@ -98,7 +99,7 @@ final class Balance {
   }
 
   private String sentence() {
-    String buys = saves.isEmpty() ? "It buys nothing that could be measured" : "It saves " + Words.and(saves);
+    String buys = saves.isEmpty() ? "It buys nothing worth saying" : "It saves " + Words.and(saves);
     return buys + (costs.isEmpty() ? "" : ", and costs " + Words.and(costs)) + ".";
   }
 }

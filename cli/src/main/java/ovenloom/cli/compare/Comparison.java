@@ -2,13 +2,9 @@ package ovenloom.cli.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ovenloom.cli.compare.Contender.Planned;
 import ovenloom.cli.sheet.Title;
-import ovenloom.model.menu.Dish;
-import ovenloom.model.menu.Event;
 
 /**
  * Two or more that are compared.
@@ -52,14 +48,8 @@ public record Comparison(String title, List<Contender> all) {
 
   /** What would make the figures say too much; nothing where nothing does. */
   public List<String> cautions() {
-    boolean alike = all.stream().map(each -> portions(each.event())).distinct().count() == 1;
+    boolean alike = all.stream().allMatch(all.getFirst()::servesTheSame);
     return alike ? List.of() : List.of(NOT_ALIKE);
-  }
-
-  private static Map<String, Integer> portions(Event event) {
-    return event.dishes()
-        .stream()
-        .collect(Collectors.toMap(Dish::name, dish -> dish.servings().portions()));
   }
 
   /** What all of them are, for how many and when; nothing where they are not one. */

@@ -1,10 +1,13 @@
 package ovenloom.cli.compare;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Clock;
 import ovenloom.cli.sheet.WhyNot;
 import ovenloom.model.audit.score.Figures;
+import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.variation.Standing;
@@ -36,6 +39,15 @@ public record Contender(String name, Event event, Outcome outcome, @Nullable Pla
   /** Why it has no plan, line by line; nothing where it has one. */
   public List<String> why() {
     return planned != null ? List.of() : WhyNot.of(event, outcome, Integer.MAX_VALUE).lines().toList();
+  }
+
+  /** Whether as many portions of the same dishes are made. */
+  boolean servesTheSame(Contender other) {
+    return portions().equals(other.portions());
+  }
+
+  private Map<String, Integer> portions() {
+    return event.dishes().stream().collect(Collectors.toMap(Dish::name, dish -> dish.servings().portions()));
   }
 
   Clock clock() {

@@ -34,7 +34,7 @@ final class Limit {
     if (before == null) {
       return "";
     }
-    return busiest(before) == now ? "still " : "now ";
+    return busiest(before) == now && busy(before, now) >= SHORT ? "still " : "now ";
   }
 
   /** Where two are as busy, the first of them. */

@@ -13,6 +13,9 @@ final class VerdictText {
 
   /** Of one, seen from the first. */
   static String of(Contender first, Contender other) {
+    if (first.planned() != null && other.planned() != null && !first.servesTheSame(other)) {
+      return "Both have a plan. What is cooked, or for how many, is not the same, so their points say nothing of each other.";
+    }
     return switch (Verdict.of(other.standing(), first.standing())) {
       case BETTER ->
         "Better beyond doubt: " + (first.planned() == null ? "it has a plan, and there is none with "
@@ -22,7 +25,7 @@ final class VerdictText {
       case AHEAD -> TIE + "it is ahead" + lead(first, other) + ".";
       case BEHIND -> TIE + "it is behind" + lead(other, first) + ".";
       case LEVEL ->
-        TIE + (other.planned() == null ? "neither has a plan" : "as found, neither is ahead") + ".";
+        TIE + (other.planned() == null ? "no plan was found for either" : "as found, neither is ahead") + ".";
     };
   }
 

@@ -2,6 +2,8 @@ package ovenloom.model.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +16,9 @@ final class EventPatch {
   private static final String FROM = "from";
   private static final String KITCHEN = "kitchen";
   private static final String DISHES = "dishes";
+
+  /** What an event says of a dish, and no recipe. */
+  private static final Set<String> PART_IN_THE_MENU = Set.of("course", "for");
 
   private final Includes includes;
   private final MergePatch patch;
@@ -28,8 +33,9 @@ final class EventPatch {
     Written.Keyed files = event;
     List<Written> rest = new ArrayList<>();
     for (Written each : patches) {
-      rest.add(withoutFiles(files, each));
-      files = withFiles(files, each);
+      Written.Keyed named = withFiles(files, each);
+      rest.add(withoutFiles(each, files, named));
+      files = named;
     }
     Written patched = filledIn(files, patches);
     for (Written each : rest) {
@@ -38,30 +44,34 @@ final class EventPatch {
     return patched;
   }
 
-  /** The event with the files a patch names in place of those it named itself; a dish from another file has all its patch at once. */
+  /** The event with the files a patch names in place of those it named itself, or of what it wrote. */
   private Written.Keyed withFiles(Written.Keyed event, Written change) {
     Written.Keyed kitchen = keyed(change, KITCHEN);
     Written.Keyed dishes = keyed(change, DISHES);
     Written.Keyed named = event;
-    if (kitchen != null && isFromAFile(kitchen)) {
+    if (isFromAFile(kitchen)) {
       named = with(named, KITCHEN, fromItsFile(kitchen(event), kitchen));
     }
     if (dishes != null && value(named, DISHES) instanceof Written.Many list) {
-      List<Written> all = list.items().stream().map(dish -> withFile(dish, dishes)).toList();
+      List<Written> all = list.items()
+          .stream()
+          .map(dish -> fromItsFile(dish, value(dishes, name(dish))))
+          .toList();
       named = with(named, DISHES, new Written.Many(all, list.place()));
     }
     return named;
   }
 
-  private Written withFile(Written dish, Written.Keyed dishes) {
-    Written change = value(dishes, name(dish));
-    return change instanceof Written.Keyed keyed && isFromAFile(keyed)
-        ? patch.over(includes.dish(fromItsFile(dish, keyed)), withoutFile(keyed)) : dish;
-  }
-
-  private static Written fromItsFile(Written thing, Written.Keyed change) {
-    Written.Entry file = change.entry(FROM);
-    return file != null && thing instanceof Written.Keyed old ? with(old, FROM, file.value()) : thing;
+  /** What was written in place goes, but for a dish's part in this menu; what stood beside another file stays. */
+  private static Written fromItsFile(Written thing, @Nullable Written change) {
+    if (!isFromAFile(change) || !(change instanceof Written.Keyed keyed) || !(thing instanceof Written.Keyed old)) {
+      return thing;
+    }
+    Written file = Objects.requireNonNull(value(keyed, FROM));
+    Written.Keyed kept = isFromAFile(old) ? old : new Written.Keyed(
+        old.entries().stream().filter(entry -> PART_IN_THE_MENU.contains(entry.key().text())).toList(), old.whole(),
+        old.place());
+    return with(kept, FROM, file);
   }
 
   private String name(Written dish) {
@@ -86,27 +96,37 @@ final class EventPatch {
     return kitchen == null ? includes.home() : kitchen;
   }
 
-  /** What is left of a patch once its files are taken in; a new dish still names its own. */
-  private Written withoutFiles(Written.Keyed event, Written change) {
+  /** What is left of a patch once its files are taken in: of a dish under the name that its file gives it. A new dish still names its own. */
+  private Written withoutFiles(Written change, Written.Keyed before, Written.Keyed after) {
     Written.Keyed kitchen = keyed(change, KITCHEN);
     Written.Keyed dishes = keyed(change, DISHES);
     Written rest = change;
     if (rest instanceof Written.Keyed keyed && kitchen != null) {
       rest = with(keyed, KITCHEN, withoutFile(kitchen));
     }
-    if (rest instanceof Written.Keyed keyed && dishes != null
-        && value(event, DISHES) instanceof Written.Many list) {
-      List<String> known = list.items().stream().map(this::name).toList();
-      List<Written.Entry> others = dishes.entries()
+    if (rest instanceof Written.Keyed keyed && dishes != null) {
+      List<String> old = names(before);
+      List<String> now = names(after);
+      List<Written.Entry> all = dishes.entries()
           .stream()
-          .filter(entry -> !isFromAFile(entry.value()) || !known.contains(entry.key().text()))
+          .map(entry -> withoutFile(entry, old.indexOf(entry.key().text()), now))
           .toList();
-      rest = with(keyed, DISHES, new Written.Keyed(others, dishes.whole(), dishes.place()));
+      rest = with(keyed, DISHES, new Written.Keyed(all, dishes.whole(), dishes.place()));
     }
     return rest;
   }
 
-  private static boolean isFromAFile(Written change) {
+  private static Written.Entry withoutFile(Written.Entry dish, int index, List<String> now) {
+    return index < 0 || !isFromAFile(dish.value()) || !(dish.value() instanceof Written.Keyed keyed) ? dish
+        : new Written.Entry(new Written.Words(now.get(index), dish.key().place(), null, ""), withoutFile(keyed));
+  }
+
+  private List<String> names(Written.Keyed event) {
+    return value(event, DISHES) instanceof Written.Many list ? list.items().stream().map(this::name).toList()
+        : List.of();
+  }
+
+  private static boolean isFromAFile(@Nullable Written change) {
     return change instanceof Written.Keyed keyed && keyed.entry(FROM) != null;
   }
 

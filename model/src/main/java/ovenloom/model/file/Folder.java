@@ -13,14 +13,12 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.plan.Plan;
 
 /** The files that may be read: those under one folder, links followed, and none larger than a menu needs. */
 final class Folder {
-
-  /** How many files one event may be spread over. */
-  static final int MOST_FILES = 200;
 
   private final Path root;
   private final Limits limits;
@@ -76,7 +74,8 @@ final class Folder {
       if (Files.size(real) > limits.bytes()) {
         return new Opened.Shut(new Fault.TooMuch("bytes", limits.bytes()));
       }
-      return digests.size() >= MOST_FILES ? new Opened.Shut(new Fault.TooMuch("files", MOST_FILES))
+      return digests.size() >= limits.files() && !digests.containsKey(real)
+          ? new Opened.Shut(new Fault.TooMuch("files", limits.files()))
           : read(real, called == null ? relative(real) : called);
     } catch (CharacterCodingException e) {
       return shut(written, Fault.Obstacle.NOT_TEXT);
@@ -85,10 +84,11 @@ final class Folder {
     }
   }
 
-  /** Every file that was opened, with a digest of its bytes. */
-  List<Plan.Source> sources() {
+  /** Those of these files that were opened, with a digest of their bytes. */
+  List<Plan.Source> sources(Set<Path> some) {
     return digests.entrySet()
         .stream()
+        .filter(each -> some.contains(each.getKey()))
         .map(each -> new Plan.Source(relative(each.getKey()), each.getValue()))
         .toList();
   }

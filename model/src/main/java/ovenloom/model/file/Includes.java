@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,7 @@ final class Includes {
   private final Desk desk;
   private final Map<String, Sheet> sheets;
   private final Map<Path, Written> known;
+  private final Set<Path> opened = new HashSet<>();
 
   Includes(Folder folder, Desk desk) {
     this(desk, folder, new HashMap<>(), new HashMap<>());
@@ -56,18 +58,25 @@ final class Includes {
 
   /** The same files, with mistakes kept elsewhere; what was read is not read again. */
   Includes at(Desk another) {
-    return new Includes(another, folder, sheets, known);
+    Includes same = new Includes(another, folder, sheets, known);
+    same.opened.addAll(opened);
+    return same;
   }
 
-  /** Every file that was read, with a digest of its bytes. */
+  /** Every file that was read here, with a digest of its bytes. */
   List<Plan.Source> sources() {
-    return folder == null ? List.of() : folder.sources();
+    return folder == null ? List.of() : folder.sources(opened);
   }
 
   /** The first file. */
   @Nullable
   Written first(Path file, Limits limits) {
-    String called = file.toString();
+    return first(file, file.toString(), limits);
+  }
+
+  /** The first file, with its name in messages. */
+  @Nullable
+  Written first(Path file, String called, Limits limits) {
     return switch (Objects.requireNonNull(folder, "a folder").open(file, called, called)) {
       case Folder.Opened.Open(Sheet sheet) -> read(sheet, limits);
       case Folder.Opened.Shut(Fault fault) -> {
@@ -164,6 +173,7 @@ final class Includes {
 
   private @Nullable Written read(Sheet sheet, Limits limits) {
     sheets.put(sheet.name(), sheet);
+    opened.add(sheet.path());
     Written before = known.get(sheet.path());
     if (before != null) {
       return before;

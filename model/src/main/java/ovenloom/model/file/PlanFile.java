@@ -29,11 +29,12 @@ public final class PlanFile {
   public static Reading<Plan> read(Path file) {
     Desk desk = new Desk();
     Folder folder = folder(file, desk);
-    Written written = folder == null ? null : new Includes(folder, desk).first(file, Limits.PLAN);
+    Includes includes = folder == null ? Includes.none(desk) : new Includes(folder, desk);
+    Written written = folder == null ? null : includes.first(file, Limits.PLAN);
     Plan plan = written == null ? null : new PlanReader(desk).plan(written);
     return folder == null || plan == null || !desk.mistakes().none()
         ? new Reading.Mistaken<>(desk.mistakes().all())
-        : new Reading.Understood<>(plan, folder.sources(), List.of());
+        : new Reading.Understood<>(plan, includes.sources(), List.of());
   }
 
   /** Where the file really is: a link to a plan is as good as the plan. */

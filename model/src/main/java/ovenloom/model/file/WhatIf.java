@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import ovenloom.model.menu.Event;
 import ovenloom.model.variation.Axis;
 import ovenloom.model.variation.Take;
@@ -13,6 +14,9 @@ import ovenloom.model.variation.Variation;
  * One event and variations of it, made one by one when they are asked for: there may be many thousands. Belongs to one thread at a time.
  */
 public final class WhatIf {
+
+  /** Enough to meet each of many choices often. */
+  private static final int DRAWS = 50_000;
 
   private final String name;
   private final Written.Keyed event;
@@ -96,11 +100,12 @@ public final class WhatIf {
     return ProblemFile.event(new EventPatch(here, desk).over(event, changes), desk, here, null);
   }
 
-  /** Whether one of the first so many variations that have a choice can be read. */
+  /** Whether one of so many variations that have a choice can be read; which are looked at is drawn by lot, so that all others are met. */
   boolean isEverRead(int axis, int choice, int most) {
+    SplittableRandom lot = new SplittableRandom(1);
     int looked = 0;
-    for (long index = 0; index < size() && looked < most; index++) {
-      List<Integer> picks = take.picks(axes, index);
+    for (int draw = 0; draw < DRAWS && looked < most; draw++) {
+      List<Integer> picks = take.picks(axes, lot.nextLong(size()));
       if (picks.get(axis) == choice) {
         looked++;
         if (!(event(picks) instanceof Reading.Mistaken<Event> mistaken) || mistaken.isWellWritten()) {

@@ -48,20 +48,21 @@ public final class WhatIfFile {
     Desk desk = new Desk();
     Folder folder;
     try {
-      folder = new Folder(root, Limits.PROBLEM);
+      folder = new Folder(root, Limits.WHAT_IF);
     } catch (IOException e) {
       desk.mistake(new Place(file.toString(), 1, 1, "", 1),
           new Fault.NoSuchFile(root.toString(), Fault.Obstacle.MISSING));
       return new Reading.Mistaken<>(desk.mistakes().all());
     }
     Includes includes = new Includes(folder, desk);
-    Written written = includes.first(file, Limits.PROBLEM);
+    // A result tells of its mistakes; it is the same from whatever folder the file was named.
+    Written written = includes.first(file, String.valueOf(file.getFileName()), Limits.PROBLEM);
     WhatIf whatIf = written == null ? null : new WhatIfFile(desk, includes).whatIf(written);
     if (whatIf == null || !desk.mistakes().none()) {
       return new Reading.Mistaken<>(desk.mistakes().all());
     }
     List<Mistake> mistakes = mistakes(whatIf);
-    return mistakes.isEmpty() ? new Reading.Understood<>(whatIf, folder.sources(), List.of())
+    return mistakes.isEmpty() ? new Reading.Understood<>(whatIf, includes.sources(), List.of())
         : new Reading.Mistaken<>(mistakes);
   }
 

@@ -56,7 +56,7 @@ class ProblemFilePageTest {
     assertThat(page).contains(Limits.PROBLEM.bytes() + " bytes")
         .contains(Limits.PROBLEM.values() + " values")
         .contains(WrittenReader.DEEPEST + " levels")
-        .contains(Folder.MOST_FILES + " others")
+        .contains(Limits.PROBLEM.files() + " others")
         .contains(Extent.MOST_RUNS + " steps")
         .contains(Extent.MOST_LINKS + " links");
   }

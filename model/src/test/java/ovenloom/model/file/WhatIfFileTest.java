@@ -115,6 +115,42 @@ class WhatIfFileTest {
   }
 
   @Test
+  void a_file_stands_in_place_of_what_the_event_wrote_itself() {
+    desk().put("rolls.yaml", "dish: Rolls\nsteps: [{do: shape, takes: 10 min, hands: throughout}]\n")
+        .put("own.yaml", Desktop.SUPPER + """
+            kitchen: {room: 19 C, ovens: [{name: own oven, dial: 50 C to 250 C, %s}]}
+            dishes: [{dish: Bread, course: supper, for: 3, steps: [{do: slice, takes: 5 min, hands: throughout}]}]
+            """.formatted(OVEN))
+        .put("bare.yaml", Desktop.SUPPER
+            + "dishes: [{dish: Bread, steps: [{do: slice, takes: 5 min, hands: throughout}]}]\n");
+    String change = axes("all: {other: {kitchen: {from: kitchens/two-ovens.yaml},"
+        + " dishes: {Bread: {from: rolls.yaml, portions: 2}}}}");
+
+    Event own = event(whatIf(change.replace("supper.yaml", "own.yaml")), 0);
+    Event bare = event(whatIf(change.replace("supper.yaml", "bare.yaml")), 0);
+
+    assertThat(own.kitchen().ovens()).extracting(Oven::name).containsExactly("left oven", "right oven");
+    assertThat(own.dishes()).extracting(Dish::name).containsExactly("Rolls");
+    assertThat(own.dishes().getFirst().servings().portions()).isEqualTo(3);
+    assertThat(own.dishes().getFirst().batches()).isEqualTo(2);
+    assertThat(bare.kitchen().ovens()).extracting(Oven::name).containsExactly("left oven", "right oven");
+  }
+
+  @Test
+  void patches_of_a_dish_from_another_file_come_in_the_order_of_the_axes() {
+    WhatIf whatIf = whatIf("""
+        ovenloom: 1
+        what if: Another soup?
+        event: supper.yaml
+        axes:
+          soup: {stew: {dishes: {Soup: {from: stew.yaml, portions: 2}}}}
+          portions: {many: {dishes: {Stew: {portions: 1}}}}
+        """);
+
+    assertThat(event(whatIf, 0).dishes().getFirst().batches()).isEqualTo(4);
+  }
+
+  @Test
   void a_dish_is_taken_out_and_one_from_a_file_is_added() {
     Event event = event(whatIf(axes("menu: {winter: {dishes: {Soup: null, Stew: {from: stew.yaml}}}}")), 0);
 

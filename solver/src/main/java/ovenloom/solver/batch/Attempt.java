@@ -13,7 +13,7 @@ import ovenloom.model.variation.Result;
 import ovenloom.model.variation.Result.Answer;
 import ovenloom.solver.search.Budget;
 
-/** Plans a run and makes a result of what comes of it, whatever comes. */
+/** Plans a run and makes a result of what comes of it, whatever comes but too little memory: that may be there the next time. */
 public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) implements Batch.Doing {
 
   private static final double NANOS = 1e9;
@@ -46,7 +46,7 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
     try {
       Outcome outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
       return stop.getAsBoolean() ? null : of(run, event, outcome);
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+    } catch (RuntimeException | StackOverflowError fault) {
       return without(run, Answer.FAILED, fault.toString(), null);
     }
   }
@@ -56,8 +56,16 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
       keeping.keep(run.id(), plan);
       return result(run, Answer.PLAN, null, Deciding.dish(event, outcome), plan);
     }
-    Answer answer = outcome instanceof Outcome.NoneFound ? Answer.NONE_FOUND : Answer.NO_PLAN;
-    return without(run, answer, wording.why(event, outcome), Deciding.dish(event, outcome));
+    return without(run, answer(outcome), wording.why(event, outcome), Deciding.dish(event, outcome));
+  }
+
+  private static Answer answer(Outcome outcome) {
+    return switch (outcome) {
+      case Outcome.APlan plan -> Answer.PLAN;
+      case Outcome.TooMuch clash -> Answer.NO_PLAN;
+      case Outcome.Clashing claims -> Answer.NO_PLAN;
+      case Outcome.NoneFound none -> none.found().isOurFault() ? Answer.FAILED : Answer.NONE_FOUND;
+    };
   }
 
   private static Result without(Run run, Answer answer, String why, @Nullable String decides) {

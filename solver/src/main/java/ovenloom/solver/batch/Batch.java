@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.model.variation.Result;
 
 /**
- * Does runs side by side, one a core, and writes each result down as it comes. Only the runs that are being done are in memory, and the next
- * one.
+ * Does runs side by side, one a core, and writes each result down as it comes. Of runs, only those that are being done are in memory, and the
+ * next one; of the others, their names.
  */
 public final class Batch {
 

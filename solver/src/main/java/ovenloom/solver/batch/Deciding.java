@@ -3,7 +3,9 @@ package ovenloom.solver.batch;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.audit.Break;
 import ovenloom.model.audit.score.Figures;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -52,9 +54,21 @@ final class Deciding {
   private static @Nullable String first(Event event, Found found) {
     return found.breaks()
         .stream()
+        .sorted(Comparator.comparingLong(Break::off).reversed())
         .flatMap(each -> each.who().stream())
-        .flatMap(who -> event.dishes().stream().map(Dish::name).filter(who::startsWith))
+        .map(who -> dish(event, who))
+        .filter(Objects::nonNull)
         .findFirst()
+        .orElse(null);
+  }
+
+  /** The longest name with which it begins: rice pudding is no rice. */
+  private static @Nullable String dish(Event event, String who) {
+    return event.dishes()
+        .stream()
+        .map(Dish::name)
+        .filter(who::startsWith)
+        .max(Comparator.comparingInt(String::length))
         .orElse(null);
   }
 }

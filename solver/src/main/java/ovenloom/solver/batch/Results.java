@@ -2,13 +2,13 @@ package ovenloom.solver.batch;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.io.BufferedReader;
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +16,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import ovenloom.model.file.ResultLine;
 import ovenloom.model.variation.Result;
 
@@ -26,88 +25,102 @@ import ovenloom.model.variation.Result;
  */
 public final class Results implements Closeable {
 
+  /** With this every line begins. */
+  private static final String BEGINNING = "{\"run\":\"";
+
   private final FileChannel file;
-  private final FileLock lock;
+  private final FileChannel lock;
   private final Set<String> done = new HashSet<>();
   private long end;
 
-  private Results(FileChannel file, FileLock lock) {
+  private Results(FileChannel file, FileChannel lock) {
     this.file = file;
     this.lock = lock;
   }
 
-  /** Somebody else writes here. */
-  public static final class InUse extends IOException {
+  /** Somebody else writes here, or wrote what is no result: nothing was changed. */
+  public static final class NotOurs extends IOException {
     private static final long serialVersionUID = 1;
 
-    InUse(Path path) {
-      super(path + " is in use by another batch");
+    NotOurs(String why) {
+      super(why);
     }
   }
 
   /**
-   * Opens the results in a file, which is made where there is none.
+   * Opens the results in a file, which is made where there is none. What keeps others away is a file of its own beside it: a lock is lost
+   * as soon as its file is opened once more and closed.
    *
-   * @throws InUse where another batch has it open
-   * @throws IOException where it cannot be read or written, or holds a line that is no result
+   * @throws NotOurs where another batch has it open, or it holds a line that is no result
+   * @throws IOException where it cannot be read or written
    */
   public static Results in(Path path) throws IOException {
-    FileChannel file = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ,
-        StandardOpenOption.WRITE);
+    FileChannel lock = opened(path.resolveSibling(path.getFileName() + ".lock"));
     try {
-      FileLock lock = lock(file);
-      if (lock == null) {
-        throw new InUse(path);
+      if (!isOurs(lock)) {
+        throw new NotOurs(path + " is in use by another batch");
       }
-      Results results = new Results(file, lock);
-      results.cutOffHalfALine();
-      each(path, result -> results.done.add(result.run()));
+      Results results = new Results(opened(path), lock);
+      results.end = wholeLines(path, result -> results.done.add(result.run()));
+      results.cutOffHalfALine(path);
       return results;
     } catch (IOException | RuntimeException trouble) {
-      file.close();
+      lock.close();
       throw trouble;
     }
   }
 
-  private static @Nullable FileLock lock(FileChannel file) throws IOException {
+  private static FileChannel opened(Path path) throws IOException {
+    return FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+  }
+
+  private static boolean isOurs(FileChannel lock) throws IOException {
     try {
-      return file.tryLock();
+      return lock.tryLock() != null;
     } catch (OverlappingFileLockException heldHere) {
-      return null;
+      return false;
     }
   }
 
   /**
-   * Reads the results in a file one by one.
+   * Reads the results in a file one by one; half a line at its end is none.
    *
-   * @throws IOException where it cannot be read, or holds a line that is no result
+   * @throws NotOurs where it holds a line that is no result
+   * @throws IOException where it cannot be read
    */
   public static void each(Path path, Consumer<Result> then) throws IOException {
-    try (BufferedReader lines = Files.newBufferedReader(path)) {
-      int number = 1;
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        Result result = ResultLine.read(line);
-        if (result == null) {
-          throw new IOException("line " + number + " of " + path + " is no result");
-        }
-        then.accept(result);
-        number++;
-      }
-    } catch (UncheckedIOException trouble) {
-      throw trouble.getCause();
-    }
+    wholeLines(path, then);
   }
 
-  private void cutOffHalfALine() throws IOException {
-    end = 0;
-    long at = 0;
-    ByteBuffer some = ByteBuffer.allocate(1 << 16);
-    while (file.read(some, at) > 0) {
-      for (int i = 0; i < some.position(); i++) {
-        end = some.get(i) == '\n' ? at + i + 1 : end;
+  /** Where they end. */
+  private static long wholeLines(Path path, Consumer<Result> then) throws IOException {
+    long end = 0;
+    int number = 0;
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
+      ByteArrayOutputStream line = new ByteArrayOutputStream();
+      for (int next = in.read(); next >= 0; next = in.read()) {
+        if (next != '\n') {
+          line.write(next);
+          continue;
+        }
+        number++;
+        end += line.size() + 1;
+        Result result = ResultLine.read(line.toString(UTF_8));
+        if (result == null) {
+          throw new NotOurs("line " + number + " of " + path + " is no result");
+        }
+        then.accept(result);
+        line.reset();
       }
-      at += some.position();
-      some.clear();
+    }
+    return end;
+  }
+
+  private void cutOffHalfALine(Path path) throws IOException {
+    ByteBuffer half = ByteBuffer.allocate((int) Math.min(BEGINNING.length(), file.size() - end));
+    file.read(half, end);
+    if (!BEGINNING.startsWith(UTF_8.decode(half.flip()).toString())) {
+      throw new NotOurs("the last line of " + path + " is no result");
     }
     file.truncate(end);
   }
@@ -148,7 +161,7 @@ public final class Results implements Closeable {
 
   @Override
   public synchronized void close() throws IOException {
-    lock.release();
     file.close();
+    lock.close();
   }
 }

@@ -1,6 +1,7 @@
 package ovenloom.solver.batch;
 
 import org.jspecify.annotations.Nullable;
+import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.ProblemFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
@@ -22,10 +23,13 @@ public record Run(String id, @Nullable String eventDigest, Variation variation, 
 
   public static Run of(
       Variation variation, Reading<Event> event, Budget budget, @Nullable WarmStart from, String version) {
-    String digest = event instanceof Reading.Understood<Event> understood
-        ? Digest.of(ProblemFile.json(understood.value()))
-        : null;
-    String id = Digest.of(String.join("\n", String.valueOf(digest), variation.choices().toString(),
+    String digest = switch (event) {
+      case Reading.Understood<Event> understood -> Digest.of(ProblemFile.json(understood.value()));
+      case Reading.Mistaken<Event> mistaken -> null;
+    };
+    String read = event instanceof Reading.Mistaken<Event> mistaken ? MistakeText.of(mistaken.mistakes())
+        : String.valueOf(digest);
+    String id = Digest.of(String.join("\n", read, variation.choices().toString(),
         variation.patches().toString(), budget.toString(), from == null ? "cold" : from.digest(), version));
     return new Run(id, digest, variation, event, budget, from, version);
   }

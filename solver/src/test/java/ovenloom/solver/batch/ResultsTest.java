@@ -72,7 +72,7 @@ class ResultsTest {
   @Test
   void two_batches_do_not_write_into_one_file() throws IOException {
     try (Results results = Results.in(file())) {
-      assertThatThrownBy(() -> Results.in(file())).isInstanceOf(Results.InUse.class)
+      assertThatThrownBy(() -> Results.in(file())).isInstanceOf(Results.NotOurs.class)
           .hasMessageContaining("in use by another batch");
       assertThat(results.count()).isZero();
     }
@@ -88,6 +88,40 @@ class ResultsTest {
     assertThatThrownBy(() -> Results.in(file())).isInstanceOf(IOException.class)
         .hasMessageContaining("line 2 of")
         .hasMessageContaining("is no result");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"my shopping list", "{\"name\": \"no result\"}", "{\"run\":5"})
+  void a_file_that_is_somebody_elses_is_left_as_it_is(String text) throws IOException {
+    Files.writeString(file(), text);
+
+    assertThatThrownBy(() -> Results.in(file())).isInstanceOf(Results.NotOurs.class);
+    assertThat(file()).hasContent(text);
+  }
+
+  @Test
+  void another_process_is_kept_away_too() throws Exception {
+    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    try (Results results = Results.in(file())) {
+      results.add(Errands.result("a"));
+      Process other = new ProcessBuilder(java.toString(), "-cp", System.getProperty("java.class.path"),
+          OtherBatch.class.getName(), file().toString()).redirectErrorStream(true).start();
+
+      assertThat(new String(other.getInputStream().readAllBytes(), UTF_8)).contains("in use by another batch");
+      assertThat(other.waitFor()).isEqualTo(2);
+    }
+  }
+
+  /** Opens the results it is given, in a process of its own. */
+  static final class OtherBatch {
+    public static void main(String[] files) throws IOException {
+      try (Results results = Results.in(Path.of(files[0]))) {
+        System.out.println("opened with " + results.count());
+      } catch (Results.NotOurs kept) {
+        System.out.println(kept.getMessage());
+        System.exit(2);
+      }
+    }
   }
 
   /** A disk of 64 kB, made by whoever may make one. */

@@ -119,8 +119,8 @@ class VariationsTest {
     Plan base = plan(Outcome.planned(event(whatIf().base()), List.of(), A_FEW, null, () -> false));
 
     Result cold = Objects.requireNonNull(attempt.of(run(2, null)));
-    Result warm = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base))));
-    Result again = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base))));
+    Result warm = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base.event(), A_FEW, base))));
+    Result again = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base.event(), A_FEW, base))));
 
     assertThat(warm.answer()).isEqualTo(Result.Answer.PLAN);
     assertThat(warm).isEqualTo(again);

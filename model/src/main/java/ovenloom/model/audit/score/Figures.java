@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.life.Cards;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
 import ovenloom.model.menu.Work;
-import ovenloom.model.plan.Baking;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Stay;
+import ovenloom.model.plan.Where;
 
 /**
  * What people compare of two plans, beside their scores.
@@ -76,6 +76,7 @@ public record Figures(
     TreeSet<Integer> begins = new TreeSet<>();
     hands.byCook().values().forEach(work -> work.parts().forEach(part -> begins.add(part.from())));
     plan.placements().forEach(run -> begins.add(run.when().from()));
+    plan.stays().forEach(stay -> stay.parts().forEach(part -> begins.add(part.when().from())));
     int hottest = plan.event().from();
     int most = 0;
     for (int minute : begins) {
@@ -88,14 +89,13 @@ public record Figures(
 
   private static int atOnce(Plan plan, Busy hands, int minute) {
     long cooks = hands.byCook().values().stream().filter(work -> work.contains(minute)).count();
-    List<Placement> now = plan.placements().stream().filter(run -> run.when().contains(minute)).toList();
-    long ovens = now.stream()
-        .map(Placement::baking)
-        .filter(each -> each != null)
-        .map(Baking::oven)
-        .distinct()
+    long ovens = plan.event()
+        .kitchen()
+        .ovens()
+        .stream()
+        .filter(oven -> new Stretches(inside(plan, oven.name())).contains(minute))
         .count();
-    long burners = now.stream().mapToLong(run -> run.burners().size()).sum();
+    long burners = lit(plan).stream().filter(when -> when.contains(minute)).count();
     return (int) (cooks + ovens + burners);
   }
 
@@ -127,26 +127,43 @@ public record Figures(
         .kitchen()
         .ovens()
         .stream()
-        .mapToLong(oven -> new Stretches(inside(ledger, oven.name())).shared(last).minutes())
+        .mapToLong(oven -> new Stretches(inside(ledger.plan(), oven.name())).shared(last).minutes())
         .sum();
   }
 
-  private static List<Stretch> inside(Ledger ledger, String oven) {
+  /** When food bakes in an oven, or waits in it. */
+  private static List<Stretch> inside(Plan plan, String oven) {
     List<Stretch> inside = new ArrayList<>();
-    for (Placement run : ledger.plan().placements()) {
+    for (Placement run : plan.placements()) {
       if (run.baking() != null && run.baking().oven().equals(oven)) {
         inside.add(run.when());
+      }
+    }
+    for (Stay.Part part : parts(plan)) {
+      if (part.where() instanceof Where.InOven in && in.oven().equals(oven)) {
+        inside.add(part.when());
       }
     }
     return inside;
   }
 
+  private static List<Stay.Part> parts(Plan plan) {
+    return plan.stays().stream().flatMap(stay -> stay.parts().stream()).toList();
+  }
+
+  /** When burners are lit, one stretch for each. */
+  private static List<Stretch> lit(Plan plan) {
+    List<Stretch> lit = new ArrayList<>();
+    plan.placements().forEach(run -> run.burners().forEach(burner -> lit.add(run.when())));
+    for (Stay.Part part : parts(plan)) {
+      if (part.where() instanceof Where.OnBurner on) {
+        on.burners().forEach(burner -> lit.add(part.when()));
+      }
+    }
+    return lit;
+  }
+
   private static long burnerMinutes(Ledger ledger, Stretches last) {
-    return ledger.plan()
-        .placements()
-        .stream()
-        .flatMap(run -> Stream.generate(run::when).limit(run.burners().size()))
-        .mapToLong(when -> Stretches.of(when).shared(last).minutes())
-        .sum();
+    return lit(ledger.plan()).stream().mapToLong(when -> Stretches.of(when).shared(last).minutes()).sum();
   }
 }

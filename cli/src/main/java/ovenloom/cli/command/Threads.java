@@ -4,7 +4,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A whole number from 1 to 64: each is a thread. */
-final class Seeds implements ITypeConverter<Integer> {
+final class Threads implements ITypeConverter<Integer> {
 
   private static final int MOST = 64;
 
