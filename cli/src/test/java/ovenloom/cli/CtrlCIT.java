@@ -72,13 +72,15 @@ class CtrlCIT {
 
   @Test
   void ctrl_c_compares_what_was_found_until_then() throws Exception {
-    var twice = Files.copy(Path.of("../problems/first-soup.yaml"), folder.resolve("soup.yaml"));
-    var program = program("compare", "../problems/first-soup.yaml", twice.toString(), "--for", "10min");
+    var program = program("compare", "../problems/friday-dinner.yaml", "../problems/first-soup.yaml", "--for",
+        "10min");
 
     var code = stopped(program, press(program, 5_000));
 
     assertThat(code).isZero();
-    assertThat(folder.resolve("out")).content().startsWith("first-soup and soup\n").contains("Fits  ");
+    assertThat(folder.resolve("out")).content()
+        .startsWith("friday-dinner and first-soup\n")
+        .contains("Fits  ");
     assertThat(folder.resolve("err")).hasContent("ovenloom: stopped; what was found until then is compared");
   }
 
