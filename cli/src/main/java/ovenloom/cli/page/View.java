@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.Act;
@@ -34,6 +35,8 @@ public record View(String key, @Nullable String zone, Title title, List<Day> day
 
   static View of(Plan plan) {
     Life life = Life.of(plan, 1);
+    // It follows all food twice more, which takes as long as much of the rest.
+    CompletableFuture<List<Line>> after = CompletableFuture.supplyAsync(() -> Afterword.of(plan, life));
     List<Act> acts = Acts.of(plan, life);
     Title title = new Title(plan.event());
     List<Day> days = Days.of(acts, plan.event());
@@ -41,7 +44,7 @@ public record View(String key, @Nullable String zone, Title title, List<Day> day
     return new View(key(title, acts), zone == null ? null : zone.getId(), title, days,
         ofCooks(plan, days),
         Pictures.of(plan), Place.of(plan),
-        Band.of(plan.event()), Warmth.of(plan, life), Afterword.of(plan, life), BoundText.asRead(plan));
+        Band.of(plan.event()), Warmth.of(plan, life), after.join(), BoundText.asRead(plan));
   }
 
   /** None where there is but one. */
