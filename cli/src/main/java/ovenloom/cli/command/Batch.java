@@ -96,7 +96,8 @@ final class Batch implements Callable<Integer> {
         return batch(variations, results);
       }
     } catch (Results.NotOurs other) {
-      return Complaint.wrong(kit.err(), String.valueOf(other.getMessage()), "Take another folder for this batch.");
+      return Complaint.wrong(kit.err(), String.valueOf(other.getMessage()),
+          "Take another folder for this batch.");
     } catch (IOException trouble) {
       return Complaint.wrong(kit.err(), "cannot go on: " + Target.reason(trouble),
           "What is in " + folder + " is whole. The same command goes on from there.");

@@ -64,12 +64,14 @@ final class EventPatch {
 
   /** What was written in place goes, but for a dish's part in this menu; what stood beside another file stays. */
   private static Written fromItsFile(Written thing, @Nullable Written change) {
-    if (!isFromAFile(change) || !(change instanceof Written.Keyed keyed) || !(thing instanceof Written.Keyed old)) {
+    if (!isFromAFile(change) || !(change instanceof Written.Keyed keyed)
+        || !(thing instanceof Written.Keyed old)) {
       return thing;
     }
     Written file = Objects.requireNonNull(value(keyed, FROM));
     Written.Keyed kept = isFromAFile(old) ? old : new Written.Keyed(
-        old.entries().stream().filter(entry -> PART_IN_THE_MENU.contains(entry.key().text())).toList(), old.whole(),
+        old.entries().stream().filter(entry -> PART_IN_THE_MENU.contains(entry.key().text())).toList(),
+        old.whole(),
         old.place());
     return with(kept, FROM, file);
   }
@@ -118,7 +120,8 @@ final class EventPatch {
 
   private static Written.Entry withoutFile(Written.Entry dish, int index, List<String> now) {
     return index < 0 || !isFromAFile(dish.value()) || !(dish.value() instanceof Written.Keyed keyed) ? dish
-        : new Written.Entry(new Written.Words(now.get(index), dish.key().place(), null, ""), withoutFile(keyed));
+        : new Written.Entry(new Written.Words(now.get(index), dish.key().place(), null, ""),
+            withoutFile(keyed));
   }
 
   private List<String> names(Written.Keyed event) {

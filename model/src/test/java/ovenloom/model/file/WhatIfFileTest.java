@@ -117,10 +117,13 @@ class WhatIfFileTest {
   @Test
   void a_file_stands_in_place_of_what_the_event_wrote_itself() {
     desk().put("rolls.yaml", "dish: Rolls\nsteps: [{do: shape, takes: 10 min, hands: throughout}]\n")
-        .put("own.yaml", Desktop.SUPPER + """
-            kitchen: {room: 19 C, ovens: [{name: own oven, dial: 50 C to 250 C, %s}]}
-            dishes: [{dish: Bread, course: supper, for: 3, steps: [{do: slice, takes: 5 min, hands: throughout}]}]
-            """.formatted(OVEN))
+        .put("own.yaml",
+            Desktop.SUPPER
+                + """
+                    kitchen: {room: 19 C, ovens: [{name: own oven, dial: 50 C to 250 C, %s}]}
+                    dishes: [{dish: Bread, course: supper, for: 3, steps: [{do: slice, takes: 5 min, hands: throughout}]}]
+                    """
+                    .formatted(OVEN))
         .put("bare.yaml", Desktop.SUPPER
             + "dishes: [{dish: Bread, steps: [{do: slice, takes: 5 min, hands: throughout}]}]\n");
     String change = axes("all: {other: {kitchen: {from: kitchens/two-ovens.yaml},"

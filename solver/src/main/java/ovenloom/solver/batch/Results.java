@@ -71,7 +71,8 @@ public final class Results implements Closeable {
   }
 
   private static FileChannel opened(Path path) throws IOException {
-    return FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    return FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ,
+        StandardOpenOption.WRITE);
   }
 
   private static boolean isOurs(FileChannel lock) throws IOException {

@@ -107,7 +107,8 @@ class ResultsTest {
       Process other = new ProcessBuilder(java.toString(), "-cp", System.getProperty("java.class.path"),
           OtherBatch.class.getName(), file().toString()).redirectErrorStream(true).start();
 
-      assertThat(new String(other.getInputStream().readAllBytes(), UTF_8)).contains("in use by another batch");
+      assertThat(new String(other.getInputStream().readAllBytes(), UTF_8))
+          .contains("in use by another batch");
       assertThat(other.waitFor()).isEqualTo(2);
     }
   }
