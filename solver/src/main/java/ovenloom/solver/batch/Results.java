@@ -7,14 +7,16 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.file.ResultLine;
@@ -26,12 +28,16 @@ import ovenloom.model.variation.Result;
  */
 public final class Results implements Closeable {
 
+  private final Path path;
   private final FileChannel file;
   private final FileLock lock;
-  private final Set<String> done = new HashSet<>();
+
+  /** Where in the file the line of each run begins. */
+  private final Map<String, Long> done = new HashMap<>();
   private long end;
 
-  private Results(FileChannel file, FileLock lock) {
+  private Results(Path path, FileChannel file, FileLock lock) {
+    this.path = path;
     this.file = file;
     this.lock = lock;
   }
@@ -59,9 +65,10 @@ public final class Results implements Closeable {
       if (lock == null) {
         throw new InUse(path);
       }
-      Results results = new Results(file, lock);
+      Results results = new Results(path, file, lock);
       results.cutOffHalfALine();
-      each(path, result -> results.done.add(result.run()));
+      // Not through the path: closing a second channel would give the lock away (fcntl).
+      each(lines(file, 0), path, (result, from) -> results.done.putIfAbsent(result.run(), from));
       return results;
     } catch (IOException | RuntimeException trouble) {
       file.close();
@@ -78,24 +85,36 @@ public final class Results implements Closeable {
   }
 
   /**
-   * Reads the results in a file one by one.
+   * Reads the results in a file one by one; not of one that is open here, which would then be locked no longer.
    *
    * @throws IOException where it cannot be read, or holds a line that is no result
    */
   public static void each(Path path, Consumer<Result> then) throws IOException {
     try (BufferedReader lines = Files.newBufferedReader(path)) {
-      int number = 1;
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        Result result = ResultLine.read(line);
-        if (result == null) {
-          throw new IOException("line " + number + " of " + path + " is no result");
-        }
-        then.accept(result);
-        number++;
-      }
+      each(lines, path, (result, from) -> then.accept(result));
     } catch (UncheckedIOException trouble) {
       throw trouble.getCause();
     }
+  }
+
+  /** With where each begins, in bytes. */
+  private static void each(BufferedReader lines, Path path, BiConsumer<Result, Long> then)
+      throws IOException {
+    int number = 1;
+    long from = 0;
+    for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+      Result result = ResultLine.read(line);
+      if (result == null) {
+        throw new IOException("line " + number + " of " + path + " is no result");
+      }
+      then.accept(result, from);
+      from += line.getBytes(UTF_8).length + 1;
+      number++;
+    }
+  }
+
+  private static BufferedReader lines(FileChannel file, long from) throws IOException {
+    return new BufferedReader(Channels.newReader(file.position(from), UTF_8));
   }
 
   private void cutOffHalfALine() throws IOException {
@@ -114,7 +133,25 @@ public final class Results implements Closeable {
 
   /** Whether a run has its result here. */
   public synchronized boolean has(String run) {
-    return done.contains(run);
+    return done.containsKey(run);
+  }
+
+  /**
+   * The result of a run, read where it lies; null where there is none.
+   *
+   * @throws IOException where it cannot be read, or is no longer there
+   */
+  public synchronized @Nullable Result of(String run) throws IOException {
+    Long from = done.get(run);
+    if (from == null) {
+      return null;
+    }
+    String line = lines(file, from).readLine();
+    Result result = line == null ? null : ResultLine.read(line);
+    if (result == null || !result.run().equals(run)) {
+      throw new IOException(path + " was changed by somebody else");
+    }
+    return result;
   }
 
   /** How many there are. */
@@ -128,19 +165,19 @@ public final class Results implements Closeable {
    * @throws IOException where it cannot be written, for want of room, say; then nothing of it is there
    */
   public synchronized void add(Result result) throws IOException {
-    if (done.contains(result.run())) {
+    if (has(result.run())) {
       return;
     }
     ByteBuffer line = UTF_8.encode(ResultLine.json(result) + "\n");
+    long from = end;
     try {
-      long at = end;
       while (line.hasRemaining()) {
-        at += file.write(line, at);
+        end += file.write(line, end);
       }
       file.force(false);
-      end = at;
-      done.add(result.run());
+      done.put(result.run(), from);
     } catch (IOException noRoom) {
+      end = from;
       file.truncate(end);
       throw noRoom;
     }
