@@ -37,7 +37,7 @@ final class Batch implements Callable<Integer> {
 
   @Option(names = "-o", paramLabel = "DIR", required = true,
       description = {"Keep the results in this folder.",
-          "results.jsonl has a line for each run as soon as it is done. Started again with the same folder, what is there is not done again."})
+          "results.jsonl has a line for each run as soon as it is done; runs.csv and runs.html tell of all in the end. Started again with the same folder, what is there is not done again."})
   private Path folder = Path.of("");
 
   private static final class EachRun {
@@ -106,18 +106,18 @@ final class Batch implements Callable<Integer> {
 
   private int batch(WhatIf variations, Results results) throws IOException {
     BatchLine progress = new BatchLine(kit);
+    var batch = new ovenloom.solver.batch.Batch(results, cores(),
+        new Attempt(Batch::why, this::keep, kit.stop()), progress, kit.stop());
     kit.stop().listen();
     try {
       WarmStart from = each.warm ? base(variations) : null;
-      new ovenloom.solver.batch.Batch(results, cores(), new Attempt(Batch::why, this::keep, kit.stop()),
-          progress,
-          kit.stop())
-          .run(variations.size(), index -> run(variations, index, from));
+      batch.run(variations.size(), index -> run(variations, index, from));
     } finally {
       kit.stop().stopListening();
       progress.clear();
     }
-    return new BatchSummary(kit, folder).write(variations, results);
+    new BatchSummary(kit, folder, variations).write(results, batch.asked());
+    return Answer.A_PLAN;
   }
 
   /** The plan of the event as it is; absent where there is none to begin from. */

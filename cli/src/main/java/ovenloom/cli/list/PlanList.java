@@ -9,7 +9,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
 import ovenloom.model.measure.Calendar;
 import ovenloom.model.plan.Plan;
 
@@ -22,9 +21,6 @@ public final class PlanList {
 
   /** No name holds a comma, so that it parts several in one cell. */
   private static final String SEVERAL = ", ";
-
-  /** What a spreadsheet would work out rather than show (OWASP, CSV injection). */
-  private static final Pattern FORMULA = Pattern.compile("[=+\\-@\t\r].*", Pattern.DOTALL);
 
   private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm",
       Locale.ROOT);
@@ -51,16 +47,12 @@ public final class PlanList {
         Integer.toString(row.when().minutes()), row.place(), String.join(SEVERAL, row.parts()),
         String.join(SEVERAL, row.marks()), row.mode(), String.join(SEVERAL, row.vessels()),
         String.join(SEVERAL, row.cooks()));
-    return cells.stream().map(PlanList::shown).toList();
+    return cells.stream().map(Shown::withoutFormula).toList();
   }
 
   private static String time(Calendar calendar, int minute) {
     ZoneId zone = calendar.zone();
     return zone == null ? LOCAL.format(calendar.at(minute))
         : WITH_OFFSET.format(calendar.instant(minute).atZone(zone));
-  }
-
-  private static String shown(String cell) {
-    return FORMULA.matcher(cell).matches() ? "'" + cell : cell;
   }
 }

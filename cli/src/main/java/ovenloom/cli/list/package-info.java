@@ -1,4 +1,4 @@
-/** A plan as one table, for a spreadsheet. {@link ovenloom.cli.list.PlanList} is the way in. */
+/** A plan as one table, for a spreadsheet, and many runs as another: {@link ovenloom.cli.list.PlanList}, {@link ovenloom.cli.list.RunList}. */
 @NullMarked
 package ovenloom.cli.list;
 

@@ -26,13 +26,22 @@ public sealed interface Line {
    * Words in a column; the last column's width does not matter.
    *
    * @param ink of all of them; absent for the sentences of an act, of which some stand out
+   * @param right whether they stand at the right of the column, as numbers do
    */
-  record Cell(String words, int width, boolean bold, @Nullable Ink ink) {
+  record Cell(String words, int width, boolean bold, @Nullable Ink ink, boolean right) {
     public static final int GAP = 2;
 
     /** In the ink of the page. */
     public Cell(String words, int width, boolean bold) {
       this(words, width, bold, Ink.PLAIN);
+    }
+
+    Cell(String words, int width, boolean bold, @Nullable Ink ink) {
+      this(words, width, bold, ink, false);
+    }
+
+    static Cell number(String words, int width, boolean bold) {
+      return new Cell(words, width, bold, Ink.PLAIN, true);
     }
   }
 }

@@ -109,8 +109,13 @@ public final class Page {
   private List<String> filled(Line.Cell cell, List<String> lines) {
     List<String> inked = inked(cell, lines);
     return IntStream.range(0, lines.size())
-        .mapToObj(line -> inked.get(line) + " ".repeat(gap(cell, lines.get(line))))
+        .mapToObj(line -> aligned(cell, inked.get(line), gap(cell, lines.get(line))))
         .toList();
+  }
+
+  private static String aligned(Line.Cell cell, String words, int gap) {
+    int before = cell.right() ? gap - Line.Cell.GAP : 0;
+    return " ".repeat(before) + words + " ".repeat(gap - before);
   }
 
   private static int gap(Line.Cell cell, String words) {

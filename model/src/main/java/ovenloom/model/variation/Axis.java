@@ -12,4 +12,9 @@ public record Axis(String name, List<String> choices) {
   public Axis {
     choices = List.copyOf(choices);
   }
+
+  /** Whether it counts something: each choice is a whole number. */
+  public boolean isNumbers() {
+    return choices.stream().allMatch(choice -> choice.matches("[0-9]{1,18}"));
+  }
 }

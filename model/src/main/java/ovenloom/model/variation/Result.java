@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.audit.score.Figures;
 import ovenloom.model.plan.Bound;
@@ -60,5 +61,15 @@ public record Result(
   public Result {
     choices = Collections.unmodifiableMap(new LinkedHashMap<>(choices));
     patches = List.copyOf(patches);
+  }
+
+  /** Which one along an axis. */
+  public String choice(Axis axis) {
+    return Objects.requireNonNull(choices.get(axis.name()), axis.name());
+  }
+
+  /** What the run is called: its choices. */
+  public String name() {
+    return new Variation(choices, patches).name();
   }
 }

@@ -1,6 +1,9 @@
 package ovenloom.solver.batch;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
@@ -22,6 +25,7 @@ public final class Batch {
   private final Doing doing;
   private final Progress progress;
   private final BooleanSupplier stop;
+  private final List<String> asked = new ArrayList<>();
   private final AtomicLong done = new AtomicLong();
   private final AtomicReference<@Nullable Throwable> trouble = new AtomicReference<>();
 
@@ -62,7 +66,9 @@ public final class Batch {
     try (ExecutorService workers = Executors.newFixedThreadPool(cores)) {
       for (long index = 0; index < all && goesOn(); index++) {
         Run next = run.apply(index);
-        if (results.has(next.id())) {
+        String id = next.id();
+        asked.add(id);
+        if (results.has(id)) {
           tell(all, false);
         } else {
           free.acquireUninterruptibly();
@@ -74,6 +80,11 @@ public final class Batch {
       }
     }
     rethrow();
+  }
+
+  /** What tells the runs that were come to, in their order. */
+  public List<String> asked() {
+    return Collections.unmodifiableList(asked);
   }
 
   private boolean goesOn() {

@@ -3,19 +3,23 @@ package ovenloom.solver.batch;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.BufferedInputStream;
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import ovenloom.model.file.ResultLine;
 import ovenloom.model.variation.Result;
 
@@ -28,12 +32,16 @@ public final class Results implements Closeable {
   /** With this every line begins. */
   private static final String BEGINNING = "{\"run\":\"";
 
+  private final Path path;
   private final FileChannel file;
   private final FileChannel lock;
-  private final Set<String> done = new HashSet<>();
+
+  /** Where in the file the line of each run begins. */
+  private final Map<String, Long> done = new HashMap<>();
   private long end;
 
-  private Results(FileChannel file, FileChannel lock) {
+  private Results(Path path, FileChannel file, FileChannel lock) {
+    this.path = path;
     this.file = file;
     this.lock = lock;
   }
@@ -60,8 +68,8 @@ public final class Results implements Closeable {
       if (!isOurs(lock)) {
         throw new NotOurs(path + " is in use by another batch");
       }
-      Results results = new Results(opened(path), lock);
-      results.end = wholeLines(path, result -> results.done.add(result.run()));
+      Results results = new Results(path, opened(path), lock);
+      results.end = wholeLines(path, (result, from) -> results.done.putIfAbsent(result.run(), from));
       results.cutOffHalfALine(path);
       return results;
     } catch (IOException | RuntimeException trouble) {
@@ -90,11 +98,11 @@ public final class Results implements Closeable {
    * @throws IOException where it cannot be read
    */
   public static void each(Path path, Consumer<Result> then) throws IOException {
-    wholeLines(path, then);
+    wholeLines(path, (result, from) -> then.accept(result));
   }
 
   /** Where they end. */
-  private static long wholeLines(Path path, Consumer<Result> then) throws IOException {
+  private static long wholeLines(Path path, BiConsumer<Result, Long> then) throws IOException {
     long end = 0;
     int number = 0;
     try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
@@ -105,12 +113,12 @@ public final class Results implements Closeable {
           continue;
         }
         number++;
-        end += line.size() + 1;
         Result result = ResultLine.read(line.toString(UTF_8));
         if (result == null) {
           throw new NotOurs("line " + number + " of " + path + " is no result");
         }
-        then.accept(result);
+        then.accept(result, end);
+        end += line.size() + 1;
         line.reset();
       }
     }
@@ -128,7 +136,26 @@ public final class Results implements Closeable {
 
   /** Whether a run has its result here. */
   public synchronized boolean has(String run) {
-    return done.contains(run);
+    return done.containsKey(run);
+  }
+
+  /**
+   * The result of a run, read where it lies; null where there is none.
+   *
+   * @throws NotOurs where somebody has changed the file
+   * @throws IOException where it cannot be read
+   */
+  public synchronized @Nullable Result of(String run) throws IOException {
+    Long from = done.get(run);
+    if (from == null) {
+      return null;
+    }
+    String line = new BufferedReader(Channels.newReader(file.position(from), UTF_8)).readLine();
+    Result result = line == null ? null : ResultLine.read(line);
+    if (result == null || !result.run().equals(run)) {
+      throw new NotOurs(path + " was changed by somebody else");
+    }
+    return result;
   }
 
   /** How many there are. */
@@ -142,7 +169,7 @@ public final class Results implements Closeable {
    * @throws IOException where it cannot be written, for want of room, say; then nothing of it is there
    */
   public synchronized void add(Result result) throws IOException {
-    if (done.contains(result.run())) {
+    if (has(result.run())) {
       return;
     }
     ByteBuffer line = UTF_8.encode(ResultLine.json(result) + "\n");
@@ -152,8 +179,8 @@ public final class Results implements Closeable {
         at += file.write(line, at);
       }
       file.force(false);
+      done.put(result.run(), end);
       end = at;
-      done.add(result.run());
     } catch (IOException noRoom) {
       file.truncate(end);
       throw noRoom;
