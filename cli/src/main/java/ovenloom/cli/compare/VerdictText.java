@@ -2,6 +2,7 @@ package ovenloom.cli.compare;
 
 import ovenloom.cli.compare.Contender.Planned;
 import ovenloom.model.plan.Score;
+import ovenloom.model.variation.Standing;
 import ovenloom.model.variation.Verdict;
 
 /** Which of two is better, and whether that is beyond doubt, in a sentence. */
@@ -25,8 +26,14 @@ final class VerdictText {
       case AHEAD -> TIE + "it is ahead" + lead(first, other) + ".";
       case BEHIND -> TIE + "it is behind" + lead(other, first) + ".";
       case LEVEL ->
-        TIE + (other.planned() == null ? "no plan was found for either" : "as found, neither is ahead") + ".";
+        TIE + (other.planned() == null ? noneOf(first, other) : "as found, neither is ahead") + ".";
     };
+  }
+
+  private static String noneOf(Contender first, Contender other) {
+    boolean isProven = first.standing() instanceof Standing.NoPlan
+        && other.standing() instanceof Standing.NoPlan;
+    return isProven ? "neither has a plan" : "no plan was found for either";
   }
 
   /** By how much one is behind another, as far as anything was found. */

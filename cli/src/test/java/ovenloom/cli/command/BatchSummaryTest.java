@@ -116,7 +116,7 @@ class BatchSummaryTest {
   void one_that_was_stopped_says_what_is_left() throws IOException {
     batch();
     var out = new StringWriter();
-    var kit = new Kit(new PrintWriter(out), new PrintWriter(System.err), Typed.PIPE, new Stop(),
+    var kit = new Kit(new PrintWriter(out), new PrintWriter(new StringWriter()), Typed.PIPE, new Stop(),
         InstantSource.system());
 
     try (Results all = Results.in(results.resolve("results.jsonl"))) {

@@ -135,7 +135,7 @@ class ComparisonTest {
     Plan other = with(pie(at("17:34"), at("18:04")), Map.of(), 9, null);
 
     assertThat(said(planned("one", with(EARLY, Map.of("Pie", 72L), 18, null)), planned("two", other)).get(1))
-        .isEqualTo("It buys nothing that could be measured.");
+        .isEqualTo("It buys nothing worth saying.");
     assertThat(said(planned("one", with(EARLY, Map.of("Pie", 80L), 19, null)), planned("two", other)).get(1))
         .isEqualTo("It saves 1.0 degrees at the table (Pie) and 10 points of wishes.");
   }

@@ -56,7 +56,7 @@ class RunsPageInBrowserTest {
           var choices = HandResults.choices(KITCHENS.get(k), GUESTS.get(g));
           choices.put("menu", MENU.choices().get(m));
           tally.add(k == 2 ? HandResults.without(choices, Answer.NO_PLAN, "Too many.")
-              : g + m < 7 ? HandResults.plan(choices, 10L * g, 300 + m, 40 + 17L * g - 5 * m + 7 * k,
+              : g + m < 7 ? HandResults.plan(choices, 10L * g, 300 + m, 40 + 17L * g - 5L * m + 7L * k,
                   60 + 30L * m + 11L * g)
                   : HandResults.without(choices, g == 5 ? Answer.NO_PLAN : Answer.NONE_FOUND, "No."));
         }
