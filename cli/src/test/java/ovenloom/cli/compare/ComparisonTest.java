@@ -114,7 +114,7 @@ class ComparisonTest {
         "Worse beyond doubt: there is no plan.",
         "What must be done one after the other takes longer than there is.");
     assertThat(said(noneFound("one", EARLY), proven("two", EARLY.event()))).startsWith(
-        "A tie, as far as proven: neither has a plan.", "It buys no plan either.");
+        "A tie, as far as proven: no plan was found for either.", "It buys no plan either.");
     assertThat(of(noneFound("one", EARLY), planned("two", LATE)).said()).extracting(Said::name)
         .containsExactly("one", "two");
   }
@@ -161,7 +161,7 @@ class ComparisonTest {
         .plan();
 
     assertThat(said(planned("one", other), planned("two", alone)).getLast())
-        .isEqualTo("Hands are still the limit: busy 75 % of the last two hours.");
+        .isEqualTo("Hands are now the limit: busy 75 % of the last two hours.");
     assertThat(said(planned("one", EARLY), planned("two", alone)).getLast())
         .isEqualTo("Hands are now the limit: busy 75 % of the last two hours.");
   }
