@@ -157,8 +157,10 @@ public final class TemperatureProfile {
 
   /** The same food after so many minutes there. */
   public TemperatureProfile after(int minutes, Surroundings there) {
-    TemperatureProfile then = new TemperatureProfile(body, celsius.clone(), unmelted.clone(), surface);
-    then.thawed = isThawed(there) ? layers() : null;
+    boolean isThawed = isThawed(there);
+    double[] ice = isThawed ? unmelted : unmelted.clone();
+    TemperatureProfile then = new TemperatureProfile(body, celsius.clone(), ice, surface);
+    then.thawed = isThawed ? layers() : null;
     for (int step = 0; step < minutes * STEPS_A_MINUTE; step++) {
       then.step(there);
     }
