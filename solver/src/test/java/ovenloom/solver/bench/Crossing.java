@@ -30,6 +30,11 @@ final class Crossing {
     this.changed = changed;
   }
 
+  /** Whether what a child wants is a place in the window of the first plan. */
+  static boolean isWithin(int wanted) {
+    return wanted >= 0 && wanted < FAR / 2;
+  }
+
   void cross(int[] one, int[] other, int[] child) {
     int length = 1;
     for (int time : one) {

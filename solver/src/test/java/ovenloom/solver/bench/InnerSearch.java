@@ -10,7 +10,8 @@ import ovenloom.solver.place.InnerProblem;
 /**
  * Searches for a short plan of an inner problem. Two crowds of plans make each other in turns: from two of those placed from the
  * first minute on comes one that is placed from the last minute back, and the other way round. After Debels and Vanhoucke
- * (2005), "A bi-population based genetic algorithm for the resource-constrained project scheduling problem".
+ * (2005), "A bi-population based genetic algorithm for the resource-constrained project scheduling problem". Where there are greatest gaps,
+ * some steps are held back, too.
  */
 public final class InnerSearch {
 
@@ -25,11 +26,13 @@ public final class InnerSearch {
   private final BothWays problem;
   private final Random lot;
   private final Crossing crossing;
+  private final HoldingBack holding;
   private final int leastLength;
   private final LongPredicate goesOn;
   private final int[][][] crowds;
   private final int[][] lengths;
   private final int[] child;
+  private final int[] heldBack;
   private int[] turned;
   private int[] better;
   private long schedules;
@@ -45,6 +48,8 @@ public final class InnerSearch {
     crowds = new int[2][crowd][steps];
     lengths = new int[2][crowd];
     child = new int[steps];
+    heldBack = new int[steps];
+    holding = new HoldingBack(this.problem, lot);
     turned = new int[steps];
     better = new int[steps];
   }
@@ -90,6 +95,7 @@ public final class InnerSearch {
     for (int i = 0; i < CHILDREN && !isOver(); i++) {
       boolean first = i % 2 == 0;
       crossing.cross(crowd[first ? one : other], crowd[first ? other : one], child);
+      holding.tell(from == 0, child, heldBack);
       int length = place(1 - from, turned);
       if (i == 0 || length < shortest) {
         shortest = length;
@@ -113,7 +119,7 @@ public final class InnerSearch {
 
   private int place(int way, int[] into) {
     schedules++;
-    int length = problem.place(way == 1, child, into);
+    int length = problem.place(way == 1, child, heldBack, into);
     int found = length == InnerDecoder.NO_PLAN ? NONE : length;
     best = Math.min(best, found);
     return found;

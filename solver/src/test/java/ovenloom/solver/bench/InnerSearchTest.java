@@ -52,4 +52,14 @@ class InnerSearchTest {
 
     assertThat(found).isEqualTo(InnerDecoder.NO_PLAN);
   }
+
+  /** Source: Schwindt's ProGen/max, set j10; the optimum as listed with it. No order alone leads to it. */
+  @Test
+  void steps_that_are_held_back_lead_to_a_best_plan_with_greatest_gaps() {
+    var problem = ProGenMaxFile.read(Published.lines("rcpsp-max/j10/PSP63.SCH"));
+
+    int found = InnerSearch.find(problem, 200, 0, 1, schedules -> schedules < 10_000);
+
+    assertThat(found).isEqualTo(67);
+  }
 }

@@ -34,17 +34,23 @@ public final class BothWays {
     return order.length;
   }
 
+  /** The steps that it may pay to hold back, when placed that way; none where there are no greatest gaps. */
+  public int[] thatMayWait(boolean fromTheEnd) {
+    return (fromTheEnd ? backward : forward).thatMayWait();
+  }
+
   /**
    * One schedule.
    *
    * @param wanted for each step, as far from where placing begins as it is told here
+   * @param heldBack for each step, how far from there it may be at the nearest
    * @param turned takes for each step what it wants the other way; where there is no plan, the same order turned round
    * @return how long the plan is; or {@link InnerDecoder#NO_PLAN}
    */
-  public int place(boolean fromTheEnd, int[] wanted, int[] turned) {
+  public int place(boolean fromTheEnd, int[] wanted, int[] heldBack, int[] turned) {
     queueBy(wanted);
     InnerDecoder decoder = fromTheEnd ? backward : forward;
-    int length = decoder.decode(order);
+    int length = decoder.decode(order, heldBack);
     for (int turn = 0; turn < order.length; turn++) {
       int step = order[turn];
       turned[step] = length == InnerDecoder.NO_PLAN ? order.length - turn

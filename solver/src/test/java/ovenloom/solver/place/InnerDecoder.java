@@ -33,6 +33,7 @@ public final class InnerDecoder {
 
   private final int[] start;
   private final int[] notBefore;
+  private final int[] fromZeroOn;
   private final int[] placed;
   private int placedCount;
   private int repairsLeft;
@@ -60,6 +61,7 @@ public final class InnerDecoder {
     ties = new Ties(problem);
     start = new int[count];
     notBefore = new int[count];
+    fromZeroOn = new int[count];
     placed = new int[count];
   }
 
@@ -80,11 +82,22 @@ public final class InnerDecoder {
    * @return the minutes from the first start to the last end, or {@link #NO_PLAN}
    */
   public int decode(int[] order) {
+    return decode(order, fromZeroOn);
+  }
+
+  /**
+   * Makes the plan of an order where some steps are held back.
+   *
+   * @param order each step once
+   * @param heldBack for each step, how far from zero it may be at the nearest
+   * @return the minutes from the first start to the last end, or {@link #NO_PLAN}
+   */
+  int decode(int[] order, int[] heldBack) {
     for (CountTimeline timeline : timelines) {
       timeline.clear();
     }
     Arrays.fill(start, UNPLACED);
-    Arrays.fill(notBefore, 0);
+    System.arraycopy(heldBack, 0, notBefore, 0, heldBack.length);
     placedCount = 0;
     repairsLeft = start.length;
     stuck = ties.contradicted;
@@ -93,6 +106,13 @@ public final class InnerDecoder {
       placeAll(order);
     }
     return stuck < 0 ? makespan() : NO_PLAN;
+  }
+
+  /** The steps that may come too soon for another: those a greatest gap ties to one placed after them. */
+  int[] thatMayWait() {
+    return IntStream.range(0, start.length)
+        .filter(step -> IntStream.range(0, start.length).anyMatch(other -> ties.mayComeTooSoon(step, other)))
+        .toArray();
   }
 
   /** When a step of the last plan starts. */

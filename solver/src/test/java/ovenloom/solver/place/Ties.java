@@ -3,6 +3,7 @@ package ovenloom.solver.place;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Which steps wait for which, and by how much.
@@ -67,6 +68,12 @@ final class Ties {
       later[step] = numbers(held);
       laterLag[step] = held.stream().mapToInt(other -> lags[from][other]).toArray();
     }
+  }
+
+  /** Whether a greatest gap ties a step to another, before which it may be placed. */
+  boolean mayComeTooSoon(int step, int other) {
+    int[] held = later[other];
+    return IntStream.range(0, held.length).anyMatch(i -> held[i] == step && laterLag[other][i] <= 0);
   }
 
   private static int[] numbers(List<Integer> steps) {
