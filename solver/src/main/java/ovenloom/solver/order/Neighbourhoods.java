@@ -11,7 +11,9 @@ import ai.timefold.solver.core.preview.api.neighborhood.MoveProvider;
 import ai.timefold.solver.core.preview.api.neighborhood.Neighborhood;
 import ai.timefold.solver.core.preview.api.neighborhood.NeighborhoodBuilder;
 import ai.timefold.solver.core.preview.api.neighborhood.NeighborhoodProvider;
+import ai.timefold.solver.core.preview.api.neighborhood.stream.joiner.BiNeighborhoodsJoiner;
 import ai.timefold.solver.core.preview.api.neighborhood.stream.joiner.NeighborhoodsJoiners;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
@@ -26,9 +28,12 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
         .genuineEntity(Queue.class)
         .listVariable("turns", Turn.class);
     PlanningVariableMetaModel<Order, Turn, Integer> bake = turn.basicVariable(Option.BAKE, Integer.class);
+    PlanningVariableMetaModel<Order, Turn, Integer> start = turn.basicVariable(Option.START, Integer.class);
+    PlanningVariableMetaModel<Order, Turn, Integer> stay = turn.basicVariable(Option.STAY, Integer.class);
     PlanningVariableMetaModel<Order, Turn, Integer> earlier = turn.basicVariable("earlier", Integer.class);
     NudgeOfMore several = new NudgeOfMore(queue, earlier);
     ToMend mend = new ToMend(queue, earlier);
+    AsABatch alike = new AsABatch(queue, List.of(earlier, start, bake, stay));
     NeighborhoodBuilder<Order> all = builder;
     all = more(all, 4, () -> shift(queue));
     all = more(all, 2, () -> swap(queue));
@@ -38,9 +43,11 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
     all = more(all, 1, () -> nudge(several::withBatches));
     all = more(all, 2, () -> nudge(mend::nudge));
     all = more(all, 2, () -> ahead(mend));
-    all = more(all, 1, () -> chooseBake(bake, turn.basicVariable(Option.START, Integer.class)));
-    all = more(all, 1, () -> choose(turn.basicVariable(Option.STAY, Integer.class), Option.STAY));
+    all = more(all, 1, () -> chooseBake(bake, start));
+    all = more(all, 1, () -> choose(stay, Option.STAY));
     all = more(all, 1, () -> choose(turn.basicVariable(Option.TOGETHER, Integer.class), Option.TOGETHER));
+    all = more(all, 1, () -> alike(alike, NeighborhoodsJoiners.lessThan(Turn::getStep)));
+    all = more(all, 1, () -> alike(alike, NeighborhoodsJoiners.greaterThan(Turn::getStep)));
     return more(all, 1, () -> meet(queue, bake)).build();
   }
 
@@ -74,6 +81,14 @@ public class Neighbourhoods implements NeighborhoodProvider<Order> {
           int to = view.getPositionOf(queue, other).ensureAssigned().index();
           view.swapValuesInList(queue, at.<Queue>entity(), at.index(), to);
         }));
+  }
+
+  private static MoveProvider<Order> alike(
+      AsABatch alike, BiNeighborhoodsJoiner<Turn, Turn> earlierOrLater) {
+    return moves -> moves.pick(moves.forEachUnfiltered(Turn.class, false))
+        .pick(moves.forEachUnfiltered(Turn.class, false), NeighborhoodsJoiners.equal(Turn::choices),
+            earlierOrLater)
+        .asMove(with(alike::of));
   }
 
   private static MoveProvider<Order> nudge(BiFunction<Turn, Nudge, Move<Order>> move) {

@@ -23,11 +23,8 @@ public class Turn {
   private Amiss amiss = new Amiss(0);
   private int step;
   private int taker;
-  private int kind;
   private boolean serves;
-  private int starts;
-  private int waysToBake;
-  private int waysToWait;
+  private Choices choices = new Choices(0, 0, 0, 0);
   private int mostTogether;
   private @Nullable Integer earlier = 0;
   private @Nullable Integer start = Decisions.OPEN;
@@ -55,11 +52,8 @@ public class Turn {
       int mostTogether) {
     this.step = step;
     this.taker = taker;
-    this.kind = kind;
+    choices = new Choices(kind, starts, waysToBake, waysToWait);
     this.serves = serves;
-    this.starts = starts;
-    this.waysToBake = waysToBake;
-    this.waysToWait = waysToWait;
     this.mostTogether = mostTogether;
     together = mostTogether;
   }
@@ -86,23 +80,31 @@ public class Turn {
 
   /** Whether another is a batch of the same step of the menu, or this itself. */
   boolean isABatchWith(Turn other) {
-    return kind == other.kind;
+    return choices.kind == other.choices.kind;
   }
+
+  /** Which step of the menu it is of, and what there is to choose: the same for batches of which one may be done as the other. */
+  Choices choices() {
+    return choices;
+  }
+
+  /** Of which step of the menu, and how many there are to choose from. */
+  record Choices(int kind, int starts, int waysToBake, int waysToWait) {}
 
   int taker() {
     return taker;
   }
 
   int starts() {
-    return starts;
+    return choices.starts;
   }
 
   int waysToBake() {
-    return waysToBake;
+    return choices.waysToBake;
   }
 
   int waysToWait() {
-    return waysToWait;
+    return choices.waysToWait;
   }
 
   int mostTogether() {
@@ -116,17 +118,17 @@ public class Turn {
 
   @ValueRangeProvider(id = "starts")
   public ValueRange<Integer> getStarts() {
-    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, starts);
+    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, choices.starts);
   }
 
   @ValueRangeProvider(id = "ways to bake")
   public ValueRange<Integer> getWaysToBake() {
-    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, waysToBake);
+    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, choices.waysToBake);
   }
 
   @ValueRangeProvider(id = "ways to wait")
   public ValueRange<Integer> getWaysToWait() {
-    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, waysToWait);
+    return ValueRangeFactory.createIntValueRange(Decisions.OPEN, choices.waysToWait);
   }
 
   @ValueRangeProvider(id = "batches together")

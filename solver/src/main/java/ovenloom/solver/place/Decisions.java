@@ -56,6 +56,15 @@ public final class Decisions {
     order[turn] = step;
   }
 
+  /** The turn of each step. */
+  public double[] turns() {
+    double[] turns = new double[order.length];
+    for (int turn = 0; turn < order.length; turn++) {
+      turns[order[turn]] = turn;
+    }
+    return turns;
+  }
+
   /** Gives the steps their turns by how soon each wants it, for each step. */
   public void queueBy(double[] wanted) {
     int[] queue = IntStream.range(0, wanted.length)
@@ -109,6 +118,15 @@ public final class Decisions {
 
   public void setTogether(int step, int most) {
     together[step] = most;
+  }
+
+  /** Decides for a step as others did, but for its turn. */
+  public void setAsIn(Decisions others, int step) {
+    earlier[step] = others.earlier[step];
+    start[step] = others.start[step];
+    bake[step] = others.bake[step];
+    stay[step] = others.stay[step];
+    together[step] = others.together[step];
   }
 
   /** The same, to be kept while these are changed. */

@@ -19,6 +19,10 @@ final class Lane {
   /** Tries of a round that may go into hearing pleas, while there is no plan. */
   private static final int PLEAS = 1_000;
 
+  /** So often a dish that loses at the table chooses before all others, and tries for the rest to find room then. */
+  private static final int A_LOSER_ONE_IN = 3;
+  private static final int PLEAS_FOR_A_LOSER = 400;
+
   /** Rounds without a better plan after which a search begins anew. */
   private static final int PATIENCE = 3;
 
@@ -28,6 +32,7 @@ final class Lane {
   private final Runs runs;
   private final long seed;
   private final Deadline deadline;
+  private final Elite elite;
   private final Turns turns;
   private final List<Meeting> meetings;
   private final Trial trial;
@@ -45,13 +50,15 @@ final class Lane {
   /**
    * That of a seed.
    *
+   * @param elite of all searches side by side; it changes only while none of them runs
    * @param isAhead whether what is to be cool begins with a head start; each time it begins anew, it is the other way
    * @param isHasty whether it comes down soon to the nearest good plan
    */
-  Lane(Runs runs, long seed, Judge judge, Deadline deadline, boolean isAhead, boolean isHasty) {
+  Lane(Runs runs, long seed, Judge judge, Deadline deadline, Elite elite, boolean isAhead, boolean isHasty) {
     this.runs = runs;
     this.seed = seed;
     this.deadline = deadline;
+    this.elite = elite;
     turns = new Turns(runs);
     meetings = turns.meetings();
     trial = new Trial(runs, judge);
@@ -94,10 +101,9 @@ final class Lane {
     hadAPlan = hasAPlan();
     boolean isNew = !trial.hasBest() || (!isTheFirstPlan && isStuck());
     Decisions best = isNew ? anew() : trial.best().decisions();
-    Decisions from = isNew || isTheFirstPlan ? best : Shake.of(best, lot);
+    Decisions from = isNew || isTheFirstPlan ? best : next(trial.best(), lot, end);
     if (!hasAPlan()) {
-      int tries = (int) Math.min(PLEAS, end - trial.decoded());
-      from = new Pleas(trial, lot).hear(from, tries, deadline::isOver);
+      from = hear(from, PLEAS, lot, end);
     }
     if ((isNew || isTheFirstPlan) && trial.decoded() < end && !deadline.isOver()) {
       from = new CooledInTime(trial, runs.work(), ahead).give(from, end, deadline::isOver);
@@ -108,6 +114,20 @@ final class Lane {
       turn.watch(trial.amiss());
     }
     return new ArrayList<>(IntStream.range(0, from.steps()).map(from::step).mapToObj(open::get).toList());
+  }
+
+  private Decisions next(Trial.Best best, Random lot, long end) {
+    boolean isALoser = hasAPlan() && best.score().atTheTableInAll() > 0 && lot.nextInt(A_LOSER_ONE_IN) == 0;
+    if (isALoser) {
+      return hear(new LosersFirst(runs.work(), ahead).of(best, lot), PLEAS_FOR_A_LOSER, lot, end);
+    }
+    boolean isAChild = elite.isPlural() && lot.nextBoolean();
+    return isAChild ? elite.child(runs.work(), lot) : Shake.of(best.decisions(), lot);
+  }
+
+  private Decisions hear(Decisions from, int most, Random lot, long end) {
+    int tries = (int) Math.min(most, end - trial.decoded());
+    return new Pleas(trial, lot).hear(from, tries, deadline::isOver);
   }
 
   private boolean hasAPlan() {

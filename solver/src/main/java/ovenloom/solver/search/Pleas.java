@@ -68,12 +68,8 @@ final class Pleas {
   }
 
   private void answer(Decisions now, Draft draft) {
-    double[] wanted = new double[now.steps()];
-    int[] turns = new int[now.steps()];
-    for (int turn = 0; turn < turns.length; turn++) {
-      turns[now.step(turn)] = turn;
-      wanted[now.step(turn)] = turn;
-    }
+    double[] turns = now.turns();
+    double[] wanted = turns.clone();
     for (int step = 0; step < wanted.length; step++) {
       int run = draft.runs().runOf().get(step);
       if (draft.tooLong(run) > 0 && lot.nextInt(100) < PERCENT_RIGHT_AFTER) {
@@ -102,8 +98,8 @@ final class Pleas {
     }
   }
 
-  private static int lastTaker(Runs runs, int run, int[] turns) {
-    int last = -1;
+  private static double lastTaker(Runs runs, int run, double[] turns) {
+    double last = -1;
     for (Tie tie : runs.ties()) {
       if (tie.earlier() == run) {
         last = Math.max(last, turns[runs.runs().get(tie.later()).units().getFirst().index()]);

@@ -24,7 +24,7 @@ import ovenloom.solver.place.Runs;
 
 /**
  * Searches for a plan: one search a seed, side by side. At fixed counts of schedules all go on from near
- * the best of them; in the end the best wins, the first seed where two are as good.
+ * the best of them, or from a child of two of the good ones; in the end the best wins, the first seed where two are as good.
  */
 public final class Search {
 
@@ -32,7 +32,7 @@ public final class Search {
   private static final long MILLIS_AFTER_THE_END = 5;
 
   /** Schedules a seed from one exchange to the next. */
-  private static final long A_ROUND = 5_000;
+  private static final long A_ROUND = 2_000;
 
   /** The part of the time that is kept for tidying, and how much at most; also what a stop leaves for it. */
   private static final int TIDYING = 20;
@@ -43,6 +43,7 @@ public final class Search {
   private final Progress progress;
   private final BooleanSupplier stop;
   private final Deadline deadline;
+  private final Elite elite = new Elite();
   private final List<Lane> lanes;
   private boolean interrupted;
 
@@ -54,7 +55,8 @@ public final class Search {
     Duration time = budget.time();
     deadline = new Deadline(time == null ? null : time.minus(tidying(time)));
     lanes = LongStream.range(0, budget.seeds())
-        .mapToObj(seed -> new Lane(runs, budget.seed() + seed, judge, deadline, seed % 2 == 0, seed % 2 == 1))
+        .mapToObj(seed -> new Lane(runs, budget.seed() + seed, judge, deadline, elite, seed % 2 == 0,
+            seed % 2 == 1))
         .toList();
   }
 
@@ -191,7 +193,10 @@ public final class Search {
 
   private void exchange() {
     Trial.Best best = best().trial().best();
-    lanes.forEach(lane -> lane.trial().take(best));
+    lanes.forEach(lane -> {
+      lane.trial().tell(elite);
+      lane.trial().take(best);
+    });
   }
 
   private Lane best() {

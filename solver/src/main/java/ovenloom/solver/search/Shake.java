@@ -15,10 +15,9 @@ final class Shake {
 
   static Decisions of(Decisions good, Random lot) {
     Decisions shaken = good.copy();
-    double[] wanted = new double[good.steps()];
+    double[] wanted = good.turns();
     for (int turn = 0; turn < good.steps(); turn++) {
       int step = good.step(turn);
-      wanted[step] = turn;
       if (lot.nextInt(100) < PERCENT) {
         shaken.setEarlier(step, 0);
         shaken.setBake(step, Decisions.OPEN);

@@ -47,6 +47,8 @@ final class Trial implements Price {
   private final AtomicLong decoded = new AtomicLong();
   private volatile @Nullable Best best;
   private @Nullable Best hope;
+  private @Nullable Best lately;
+  private long costLately = Long.MAX_VALUE;
   private int hoping;
   private boolean isTrusting;
   private Runnable turning = () -> {};
@@ -104,6 +106,7 @@ final class Trial implements Price {
   private Bench.Tried tried() {
     Bench.Tried tried = decode();
     decoded.incrementAndGet();
+    remember(tried);
     Best to = hope == null ? best : hope;
     if (to == null || tried.score().compareTo(to.score()) < 0) {
       if (isTrusting && tried.score().breaks() == 0) {
@@ -114,6 +117,24 @@ final class Trial implements Price {
     }
     hoping += hope == null ? 0 : 1;
     return tried;
+  }
+
+  private void remember(Bench.Tried tried) {
+    long cost = cost(tried.score());
+    if (cost < costLately) {
+      costLately = cost;
+      lately = kept(tried);
+    }
+  }
+
+  /** Tells an elite the cheapest that was tried since the last time, judged or not. */
+  void tell(Elite elite) {
+    Best cheapest = lately;
+    if (cheapest != null) {
+      elite.add(cheapest.decisions(), costLately);
+    }
+    lately = null;
+    costLately = Long.MAX_VALUE;
   }
 
   private void settleInTime() {

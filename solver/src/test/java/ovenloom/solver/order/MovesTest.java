@@ -89,6 +89,25 @@ class MovesTest {
     assertThat(allEarlier()).isEqualTo(expected);
   }
 
+  @Test
+  void a_batch_is_done_as_another_one_and_right_after_it() {
+    turns.get(1).setEarlier(60);
+
+    make(new AsABatch(queue, List.of(earlier)).of(turns.get(3), turns.get(1)));
+
+    assertThat(queued()).isEqualTo("0 1 3 2 4");
+    assertThat(allEarlier()).isEqualTo("0 60 0 60 0");
+  }
+
+  @Test
+  void only_batches_of_one_step_with_as_much_to_choose_from_may_be_done_alike() {
+    Turn fewerOvens = new Turn(7, 1, Turn.THE_TABLE, false, 1, 2, 2, 4);
+
+    assertThat(turns.get(1).choices()).isEqualTo(turns.get(3).choices())
+        .isNotEqualTo(turns.get(2).choices())
+        .isNotEqualTo(fewerOvens.choices());
+  }
+
   /** Of the steps 1 and 3 each is a batch of the same. */
   private static int kindOf(int step) {
     return step == 3 ? 1 : step;

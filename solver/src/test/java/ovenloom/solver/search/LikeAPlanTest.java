@@ -20,7 +20,7 @@ class LikeAPlanTest {
   @ValueSource(strings = {"friday-dinner.yaml", "easter-lamb.yaml"})
   void the_first_try_like_a_plan_is_better_than_any_first_try(String problem) {
     Event event = event(problem);
-    Plan plan = found(event, 400, null).plan();
+    Plan plan = found(event, 2_000, null).plan();
 
     Found cold = found(event, 1, null);
     Found warm = found(event, 1, plan);

@@ -152,7 +152,7 @@ class SearchTest {
     Lane lane = new Lane(Runs.of(salad), 1, plan -> {
       judged.add(plan);
       return List.of();
-    }, new Deadline(null), true, false);
+    }, new Deadline(null), new Elite(), true, false);
 
     lane.search(60);
 
@@ -207,10 +207,10 @@ class SearchTest {
 
   @Test
   void what_the_audit_refuses_does_not_hide_a_plan_that_it_passes() {
-    int best = start(found(salad, tries(200, 1), AUDIT, () -> false).plan());
+    int best = start(found(salad, tries(600, 1), AUDIT, () -> false).plan());
     Judge notThen = plan -> start(plan) == best ? List.of(A_BREAK) : AUDIT.breaks(plan);
 
-    Found found = found(salad, tries(200, 1), notThen, () -> false);
+    Found found = found(salad, tries(600, 1), notThen, () -> false);
 
     assertThat(found.isAPlan()).isTrue();
     assertThat(start(found.plan())).isLessThan(best);
