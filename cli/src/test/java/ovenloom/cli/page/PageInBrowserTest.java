@@ -171,7 +171,8 @@ class PageInBrowserTest {
         .isEqualTo(second.at());
     assertThat(browser
         .ask("document.querySelector('.nowline').nextElementSibling.querySelector('.due').textContent"))
-        .isEqualTo("in " + apart + " min");
+        .isEqualToIgnoringWhitespace(
+            "in " + (apart < 60 ? "" : apart / 60 + " h ") + (apart % 60 == 0 ? "" : apart % 60 + " min"));
     assertThat(browser.number("document.querySelectorAll('.lane .now').length"))
         .as("through the lanes of the day")
         .isPositive();

@@ -4,32 +4,41 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.api.Test;
 import ovenloom.model.file.ProblemFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
+import ovenloom.model.plan.Score;
 
 class LikeAPlanTest {
 
   private static final Path PROBLEMS = Path.of("../problems");
 
-  @ParameterizedTest
-  @ValueSource(strings = {"friday-dinner.yaml", "easter-lamb.yaml"})
-  void the_first_try_like_a_plan_is_better_than_any_first_try(String problem) {
-    Event event = event(problem);
-    Plan plan = found(event, 2_000, null).plan();
+  /** One first try may be luck; of nine, most are better. */
+  @Test
+  void the_first_try_like_a_plan_is_better_than_any_first_try() {
+    long better = Stream.of("friday-dinner.yaml", "easter-lamb.yaml", "harvest-supper.yaml")
+        .map(LikeAPlanTest::event)
+        .flatMapToInt(event -> IntStream.rangeClosed(1, 3)
+            .map(seed -> score(event, 1, 1, found(event, 400, seed, null).plan())
+                .compareTo(score(event, 1, 1, null))))
+        .filter(difference -> difference < 0)
+        .count();
 
-    Found cold = found(event, 1, null);
-    Found warm = found(event, 1, plan);
-
-    assertThat(warm.plan().score()).isLessThan(cold.plan().score());
+    assertThat(better).isGreaterThanOrEqualTo(7);
   }
 
-  private static Found found(Event event, long tries, @Nullable Plan from) {
-    return Search.find(event, List.of(), new Budget(null, tries, 1, 1), from, (best, schedules, left) -> {},
+  private static Score score(Event event, long tries, long seed, @Nullable Plan from) {
+    return found(event, tries, seed, from).plan().score();
+  }
+
+  private static Found found(Event event, long tries, long seed, @Nullable Plan from) {
+    return Search.find(event, List.of(), new Budget(null, tries, seed, 1), from,
+        (best, schedules, left) -> {},
         () -> false);
   }
 
