@@ -171,6 +171,7 @@ class PageInBrowserTest {
         .isEqualTo(second.at());
     assertThat(browser
         .ask("document.querySelector('.nowline').nextElementSibling.querySelector('.due').textContent"))
+        .asString()
         .isEqualToIgnoringWhitespace(
             "in " + (apart < 60 ? "" : apart / 60 + " h ") + (apart % 60 == 0 ? "" : apart % 60 + " min"));
     assertThat(browser.number("document.querySelectorAll('.lane .now').length"))

@@ -19,8 +19,11 @@ final class Lane {
   /** Tries of a round that may go into hearing pleas, while there is no plan. */
   private static final int PLEAS = 1_000;
 
-  /** So often a dish that loses at the table chooses before all others, and tries for the rest to find room then. */
+  /**
+   * So often a dish that loses at the table chooses before all others, where no more of them lose; and tries for the rest to find room then.
+   */
   private static final int A_LOSER_ONE_IN = 3;
+  private static final int MOST_LOSERS = 2;
   private static final int PLEAS_FOR_A_LOSER = 400;
 
   /** Rounds without a better plan after which a search begins anew. */
@@ -117,8 +120,9 @@ final class Lane {
   }
 
   private Decisions next(Trial.Best best, Random lot, long end) {
-    boolean isALoser = hasAPlan() && best.score().atTheTableInAll() > 0 && lot.nextInt(A_LOSER_ONE_IN) == 0;
-    if (isALoser) {
+    int losers = best.score().atTheTable().size();
+    boolean areFew = hasAPlan() && losers > 0 && losers <= MOST_LOSERS;
+    if (areFew && lot.nextInt(A_LOSER_ONE_IN) == 0) {
       return hear(new LosersFirst(runs.work(), ahead).of(best, lot), PLEAS_FOR_A_LOSER, lot, end);
     }
     boolean isAChild = elite.isPlural() && lot.nextBoolean();
