@@ -80,7 +80,7 @@ record BatchSummary(Kit kit, Path folder, WhatIf variations) {
     if (others > 0) {
       say("Not told of here: " + others + " more in results.jsonl, of other runs or not come to this time.");
     }
-    say("All is in " + folder + ": results.jsonl, " + TABLE + ", and " + PAGE + " to look at.");
+    say("In " + folder + ": results.jsonl, " + TABLE + ", " + PAGE + ".");
   }
 
   private void say(String words) {

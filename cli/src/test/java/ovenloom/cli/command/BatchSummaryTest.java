@@ -65,7 +65,7 @@ class BatchSummaryTest {
 
         guests     runs  plan  no  open  table  wishes  hands  kWh
         4             3     2   1     0      0""")
-        .contains("All is in " + results + ": results.jsonl, runs.csv, and runs.html to look at.\n")
+        .contains("In " + results + ": results.jsonl, runs.csv, runs.html.\n")
         .contains("Best of all: 4 guests, pancakes: at the table 0, wishes ");
     assertThat(results).isDirectoryContaining("glob:**/runs.csv").isDirectoryContaining("glob:**/runs.html");
   }
