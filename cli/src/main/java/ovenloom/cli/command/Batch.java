@@ -14,10 +14,10 @@ import ovenloom.model.file.WholeFile;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.solver.batch.Attempt;
+import ovenloom.solver.batch.Digest;
 import ovenloom.solver.batch.Outcome;
 import ovenloom.solver.batch.Results;
 import ovenloom.solver.batch.Run;
-import ovenloom.solver.batch.WarmStart;
 import ovenloom.solver.search.Budget;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -110,8 +110,10 @@ final class Batch implements Callable<Integer> {
         new Attempt(Batch::why, this::keep, kit.stop()), progress, kit.stop());
     kit.stop().listen();
     try {
-      WarmStart from = each.warm ? base(variations) : null;
-      batch.run(variations.size(), index -> run(variations, index, from));
+      Plan from = each.warm ? base(variations) : null;
+      String event = Digest.of(variations.written());
+      batch.run(variations.size(), index -> Run.of(event, variations.variation(index),
+          () -> variations.event(index), budget(), from, Version.number()));
     } finally {
       kit.stop().stopListening();
       progress.clear();
@@ -121,17 +123,13 @@ final class Batch implements Callable<Integer> {
   }
 
   /** The plan of the event as it is; absent where there is none to begin from. */
-  private @Nullable WarmStart base(WhatIf variations) {
+  private @Nullable Plan base(WhatIf variations) {
     return switch (variations.base()) {
       case Reading.Understood<Event>(Event event, var sources, var notes) when Outcome.planned(event, sources,
           budget(), null, kit.stop()) instanceof Outcome.APlan(Plan plan) ->
-        WarmStart.of(event, budget(), plan);
+        plan;
       default -> null;
     };
-  }
-
-  private Run run(WhatIf variations, long index, @Nullable WarmStart from) {
-    return Run.of(variations.variation(index), variations.event(index), budget(), from, Version.number());
   }
 
   private Budget budget() {

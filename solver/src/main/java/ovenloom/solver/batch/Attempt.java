@@ -32,7 +32,7 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
 
   @Override
   public @Nullable Result of(Run run) throws IOException {
-    return switch (run.event()) {
+    return switch (run.event().get()) {
       case Reading.Mistaken<Event> mistaken ->
         without(run, mistaken.isWellWritten() ? Answer.NO_PLAN : Answer.MISTAKEN,
             MistakeText.of(mistaken.mistakes()),
@@ -76,7 +76,7 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
       Run run, Answer answer, @Nullable String why, @Nullable String decides, @Nullable Plan plan) {
     Budget budget = run.budget();
     Double seconds = budget.time() == null ? null : budget.time().toNanos() / NANOS;
-    return new Result(run.id(), run.eventDigest(), run.variation().choices(), run.variation().patches(),
+    return new Result(run.id(), run.base(), run.variation().choices(), run.variation().patches(),
         budget.tries(),
         seconds, budget.seed(), run.from() != null, run.version(), answer, why, decides,
         plan == null ? null : plan.score(), plan == null ? null : plan.bound(),

@@ -54,13 +54,13 @@ public sealed interface Outcome {
    * @param stop asked a few times a second; what comes after a stop is not the whole answer
    */
   static Outcome planned(
-      Event event, List<Plan.Source> sources, Budget budget, @Nullable WarmStart from, BooleanSupplier stop) {
+      Event event, List<Plan.Source> sources, Budget budget, @Nullable Plan from, BooleanSupplier stop) {
     Extents extents = Extents.of(event);
     Optional<Clash> clash = WindowLoads.of(extents);
     if (clash.isPresent()) {
       return new TooMuch(clash.get());
     }
-    Found found = Search.find(event, sources, budget, from == null ? null : from.plan(),
+    Found found = Search.find(event, sources, budget, from,
         (score, schedules, left) -> {}, stop);
     Proof proof = new Proof(extents);
     if (!stop.getAsBoolean()) {

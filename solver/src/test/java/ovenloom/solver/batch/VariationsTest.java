@@ -14,7 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.Reading;
-import ovenloom.model.file.ResultLine;
 import ovenloom.model.file.WhatIf;
 import ovenloom.model.file.WhatIfFile;
 import ovenloom.model.menu.Event;
@@ -94,33 +93,12 @@ class VariationsTest {
   }
 
   @Test
-  void a_line_tells_all_that_is_needed_to_do_it_again() throws IOException {
-    Result first = result(2);
-    Result read = Objects.requireNonNull(ResultLine.read(ResultLine.json(first)));
-    Files.writeString(folder.resolve("again.yaml"), """
-        ovenloom: 1
-        what if: Again?
-        event: supper.yaml
-        axes:
-          hours: {few: %s}
-          apples: {by hand: %s}
-        """.formatted(read.patches().toArray()));
-
-    WhatIf again = whatIf("again.yaml");
-    Run run = Run.of(again.variation(0), again.event(0),
-        new Budget(null, read.tries(), read.seed(), 1), null, read.version());
-
-    assertThat(read).isEqualTo(first);
-    assertThat(ResultLine.json(Objects.requireNonNull(attempt.of(run)))).isEqualTo(ResultLine.json(first));
-  }
-
-  @Test
   void a_warm_start_begins_with_a_plan_of_nearly_the_same_event() throws IOException {
     Plan base = plan(Outcome.planned(event(whatIf().base()), List.of(), A_FEW, null, () -> false));
 
     Result cold = Objects.requireNonNull(attempt.of(run(2, null)));
-    Result warm = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base.event(), A_FEW, base))));
-    Result again = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base.event(), A_FEW, base))));
+    Result warm = Objects.requireNonNull(attempt.of(run(2, base)));
+    Result again = Objects.requireNonNull(attempt.of(run(2, base)));
 
     assertThat(warm.answer()).isEqualTo(Result.Answer.PLAN);
     assertThat(warm).isEqualTo(again);
@@ -132,9 +110,10 @@ class VariationsTest {
     return Objects.requireNonNull(attempt.of(run(index, null)));
   }
 
-  private Run run(long index, @Nullable WarmStart from) {
+  private Run run(long index, @Nullable Plan from) {
     WhatIf whatIf = whatIf();
-    return Run.of(whatIf.variation(index), whatIf.event(index), A_FEW, from, "test");
+    return Run.of(Digest.of(whatIf.written()), whatIf.variation(index), () -> whatIf.event(index), A_FEW, from,
+        "test");
   }
 
   private WhatIf whatIf() {
