@@ -13,7 +13,7 @@ import ovenloom.model.variation.Result;
 import ovenloom.model.variation.Result.Answer;
 import ovenloom.solver.search.Budget;
 
-/** Plans a run and makes a result of what comes of it, whatever comes but too little memory: that may be there the next time. */
+/** Reads and plans a run and makes a result of what comes of it, whatever comes but too little memory: that may be there the next time. */
 public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) implements Batch.Doing {
 
   private static final double NANOS = 1e9;
@@ -32,23 +32,22 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
 
   @Override
   public @Nullable Result of(Run run) throws IOException {
-    return switch (run.event().get()) {
-      case Reading.Mistaken<Event> mistaken ->
-        without(run, mistaken.isWellWritten() ? Answer.NO_PLAN : Answer.MISTAKEN,
-            MistakeText.of(mistaken.mistakes()),
-            null);
-      case Reading.Understood<Event>(Event event, List<Plan.Source> sources, var notes) ->
-        planned(run, event, sources);
-    };
-  }
-
-  private @Nullable Result planned(Run run, Event event, List<Plan.Source> sources) throws IOException {
     try {
-      Outcome outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
-      return stop.getAsBoolean() ? null : of(run, event, outcome);
+      return switch (run.event().get()) {
+        case Reading.Mistaken<Event> mistaken ->
+          without(run, mistaken.isWellWritten() ? Answer.NO_PLAN : Answer.MISTAKEN,
+              MistakeText.of(mistaken.mistakes()), null);
+        case Reading.Understood<Event>(Event event, List<Plan.Source> sources, var notes) ->
+          planned(run, event, sources);
+      };
     } catch (RuntimeException | StackOverflowError fault) {
       return without(run, Answer.FAILED, fault.toString(), null);
     }
+  }
+
+  private @Nullable Result planned(Run run, Event event, List<Plan.Source> sources) throws IOException {
+    Outcome outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
+    return stop.getAsBoolean() ? null : of(run, event, outcome);
   }
 
   private Result of(Run run, Event event, Outcome outcome) throws IOException {

@@ -3,9 +3,12 @@ package ovenloom.solver.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -90,6 +93,32 @@ class VariationsTest {
 
     assertThat(result.answer()).isEqualTo(Result.Answer.FAILED);
     assertThat(result.why()).contains("no words");
+  }
+
+  @Test
+  void so_is_one_while_a_variation_is_read_and_the_others_are_planned() throws IOException {
+    WhatIf whatIf = whatIf();
+    Path file = folder.resolve("results.jsonl");
+
+    try (Results results = Results.in(file)) {
+      new Batch(results, 2, attempt, (done, all, isNew) -> {}, () -> false).run(3,
+          index -> Run.of("supper", whatIf.variation(index), () -> index == 0 ? unread() : whatIf.event(index),
+              A_FEW, null, "test"));
+    }
+
+    Map<String, Result> all = new HashMap<>();
+    Results.each(file, result -> all.put(result.name(), result));
+    assertThat(all).hasSize(3)
+        .hasEntrySatisfying("all, by hand", failed -> {
+          assertThat(failed.answer()).isEqualTo(Result.Answer.FAILED);
+          assertThat(failed.why()).contains("cannot be read");
+        })
+        .hasEntrySatisfying("few, by hand",
+            planned -> assertThat(planned.answer()).isEqualTo(Result.Answer.PLAN));
+  }
+
+  private static Reading<Event> unread() {
+    throw new UncheckedIOException(new IOException("soup.yaml cannot be read"));
   }
 
   @Test
