@@ -7,10 +7,8 @@ import java.time.Duration;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.WhyNot;
-import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.file.WhatIf;
-import ovenloom.model.file.WholeFile;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.solver.batch.Attempt;
@@ -66,7 +64,7 @@ final class Batch implements Callable<Integer> {
   private static final class Working {
 
     @Option(names = "--plans", description = {"Keep each plan, in DIR/plans.",
-        "It is called by what its result has as \"run\"."})
+        "It is called by what its result has as \"run\". Plans of runs that were done without it are not there."})
     private boolean plans;
 
     @Option(names = "--cores", paramLabel = "N", converter = Threads.class,
@@ -91,9 +89,10 @@ final class Batch implements Callable<Integer> {
 
   private int batch(WhatIf variations) {
     try {
-      Files.createDirectories(working.plans ? folder.resolve("plans") : folder);
+      PlanFolder plans = working.plans ? new PlanFolder(folder.resolve("plans")) : null;
+      Files.createDirectories(plans == null ? folder : plans.path());
       try (Results results = Results.in(folder.resolve("results.jsonl"))) {
-        return batch(variations, results);
+        return batch(variations, results, plans);
       }
     } catch (Results.NotOurs other) {
       return Complaint.wrong(kit.err(), String.valueOf(other.getMessage()),
@@ -104,10 +103,10 @@ final class Batch implements Callable<Integer> {
     }
   }
 
-  private int batch(WhatIf variations, Results results) throws IOException {
+  private int batch(WhatIf variations, Results results, @Nullable PlanFolder plans) throws IOException {
     BatchLine progress = new BatchLine(kit);
     var batch = new ovenloom.solver.batch.Batch(results, cores(),
-        new Attempt(Batch::why, this::keep, kit.stop()), progress, kit.stop());
+        new Attempt(Batch::why, plans == null ? (run, plan) -> {} : plans, kit.stop()), progress, kit.stop());
     kit.stop().listen();
     try {
       Plan from = each.warm ? base(variations) : null;
@@ -118,7 +117,7 @@ final class Batch implements Callable<Integer> {
       kit.stop().stopListening();
       progress.clear();
     }
-    new BatchSummary(kit, folder, variations).write(results, batch.asked());
+    new BatchSummary(kit, folder, variations, plans).write(results, batch.asked());
     return Answer.A_PLAN;
   }
 
@@ -143,11 +142,5 @@ final class Batch implements Callable<Integer> {
 
   private static String why(Event event, Outcome outcome) {
     return WhyNot.of(event, outcome, A_LINE);
-  }
-
-  private void keep(String run, Plan plan) throws IOException {
-    if (working.plans) {
-      WholeFile.write(PlanFile.json(plan), folder.resolve("plans").resolve(run + ".json"));
-    }
   }
 }

@@ -101,6 +101,23 @@ class BatchSummaryTest {
   }
 
   @Test
+  void where_plans_are_asked_for_later_it_says_how_many_are_not_kept() {
+    batch();
+
+    assertThat(batch("--plans").out())
+        .contains("\nPlans of 4 runs done before are not kept. With another folder all are.\n");
+    assertThat(results.resolve("plans")).isEmptyDirectory();
+  }
+
+  @Test
+  void where_they_are_asked_for_from_the_beginning_all_are_kept() {
+    assertThat(batch("--plans").out()).doesNotContain("not kept");
+    assertThat(results.resolve("plans"))
+        .isDirectoryContaining("glob:**/????????????????????????????????.json");
+    assertThat(batch("--plans").out()).doesNotContain("not kept");
+  }
+
+  @Test
   void results_of_other_runs_in_the_folder_are_not_told_of() throws IOException {
     batch("--seed", "2");
 
@@ -125,7 +142,7 @@ class BatchSummaryTest {
           .stream()
           .map(line -> line.substring(0, line.indexOf(',')))
           .toList();
-      new BatchSummary(kit, results, whatIf()).write(all, cameTo);
+      new BatchSummary(kit, results, whatIf(), null).write(all, cameTo);
     }
 
     assertThat(out.toString()).startsWith("""
