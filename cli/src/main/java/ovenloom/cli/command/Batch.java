@@ -16,6 +16,7 @@ import ovenloom.solver.batch.Digest;
 import ovenloom.solver.batch.Outcome;
 import ovenloom.solver.batch.Results;
 import ovenloom.solver.batch.Run;
+import ovenloom.solver.batch.Runner;
 import ovenloom.solver.search.Budget;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -105,19 +106,19 @@ final class Batch implements Callable<Integer> {
 
   private int batch(WhatIf variations, Results results, @Nullable PlanFolder plans) throws IOException {
     BatchLine progress = new BatchLine(kit);
-    var batch = new ovenloom.solver.batch.Batch(results, cores(),
+    Runner runner = new Runner(results, cores(),
         new Attempt(Batch::why, plans == null ? (run, plan) -> {} : plans, kit.stop()), progress, kit.stop());
     kit.stop().listen();
     try {
       Plan from = each.warm ? base(variations) : null;
       String event = Digest.of(variations.written());
-      batch.run(variations.size(), index -> Run.of(event, variations.variation(index),
+      runner.run(variations.size(), index -> Run.of(event, variations.variation(index),
           () -> variations.event(index), budget(), from, Version.number()));
     } finally {
       kit.stop().stopListening();
       progress.clear();
     }
-    new BatchSummary(kit, folder, variations, plans).write(results, batch.asked());
+    new BatchSummary(kit, folder, variations, plans).write(results, runner.asked());
     return Answer.A_PLAN;
   }
 

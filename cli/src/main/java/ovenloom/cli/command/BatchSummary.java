@@ -10,6 +10,7 @@ import ovenloom.cli.list.RunColumn;
 import ovenloom.cli.list.RunColumns;
 import ovenloom.cli.list.RunList;
 import ovenloom.cli.page.RunsPage;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.cli.sheet.TallySheet;
 import ovenloom.model.file.Reading;
 import ovenloom.model.file.WhatIf;

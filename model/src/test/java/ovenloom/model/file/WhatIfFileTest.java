@@ -322,6 +322,15 @@ class WhatIfFileTest {
         .isEqualTo(whatIf.size());
   }
 
+  @ParameterizedTest
+  @CsvSource({"clubhouse-menus, 600", "birthday-by-the-thousand, 1000"})
+  void the_caterer_and_the_planner_have_as_many_runs_as_they_ask_for(String name, long runs) {
+    Path problems = Path.of("../problems");
+
+    assertThat(understood(WhatIfFile.read(problems.resolve(name + ".what-if.yaml"), problems)).size())
+        .isEqualTo(runs);
+  }
+
   private static List<String> names(WhatIf whatIf) {
     return LongStream.range(0, whatIf.size()).mapToObj(index -> whatIf.variation(index).name()).toList();
   }

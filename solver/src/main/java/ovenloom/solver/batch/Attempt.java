@@ -14,7 +14,7 @@ import ovenloom.model.variation.Result.Answer;
 import ovenloom.solver.search.Budget;
 
 /** Reads and plans a run and makes a result of what comes of it, whatever comes but too little memory: that may be there the next time. */
-public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) implements Batch.Doing {
+public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) implements Runner.Doing {
 
   private static final double NANOS = 1e9;
 
@@ -53,9 +53,9 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
   private Result of(Run run, Event event, Outcome outcome) throws IOException {
     if (outcome instanceof Outcome.APlan(Plan plan)) {
       keeping.keep(run.id(), plan);
-      return result(run, Answer.PLAN, null, Deciding.dish(event, outcome), plan);
+      return result(run, Answer.PLAN, null, DecidingDish.of(event, outcome), plan);
     }
-    return without(run, answer(outcome), wording.why(event, outcome), Deciding.dish(event, outcome));
+    return without(run, answer(outcome), wording.why(event, outcome), DecidingDish.of(event, outcome));
   }
 
   private static Answer answer(Outcome outcome) {

@@ -101,8 +101,9 @@ class VariationsTest {
     Path file = folder.resolve("results.jsonl");
 
     try (Results results = Results.in(file)) {
-      new Batch(results, 2, attempt, (done, all, isNew) -> {}, () -> false).run(3,
-          index -> Run.of("supper", whatIf.variation(index), () -> index == 0 ? unread() : whatIf.event(index),
+      new Runner(results, 2, attempt, (done, all, isNew) -> {}, () -> false).run(3,
+          index -> Run.of("supper", whatIf.variation(index),
+              () -> index == 0 ? unread() : whatIf.event(index),
               A_FEW, null, "test"));
     }
 
@@ -141,7 +142,8 @@ class VariationsTest {
 
   private Run run(long index, @Nullable Plan from) {
     WhatIf whatIf = whatIf();
-    return Run.of(Digest.of(whatIf.written()), whatIf.variation(index), () -> whatIf.event(index), A_FEW, from,
+    return Run.of(Digest.of(whatIf.written()), whatIf.variation(index), () -> whatIf.event(index), A_FEW,
+        from,
         "test");
   }
 
