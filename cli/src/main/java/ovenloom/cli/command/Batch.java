@@ -7,17 +7,16 @@ import java.time.Duration;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.WhyNot;
-import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.file.WhatIf;
-import ovenloom.model.file.WholeFile;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
 import ovenloom.solver.batch.Attempt;
+import ovenloom.solver.batch.Digest;
 import ovenloom.solver.batch.Outcome;
 import ovenloom.solver.batch.Results;
 import ovenloom.solver.batch.Run;
-import ovenloom.solver.batch.WarmStart;
+import ovenloom.solver.batch.Runner;
 import ovenloom.solver.search.Budget;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -66,7 +65,7 @@ final class Batch implements Callable<Integer> {
   private static final class Working {
 
     @Option(names = "--plans", description = {"Keep each plan, in DIR/plans.",
-        "It is called by what its result has as \"run\"."})
+        "It is called by what its result has as \"run\". Plans of runs that were done without it are not there."})
     private boolean plans;
 
     @Option(names = "--cores", paramLabel = "N", converter = Threads.class,
@@ -91,9 +90,10 @@ final class Batch implements Callable<Integer> {
 
   private int batch(WhatIf variations) {
     try {
-      Files.createDirectories(working.plans ? folder.resolve("plans") : folder);
+      PlanFolder plans = working.plans ? new PlanFolder(folder.resolve("plans")) : null;
+      Files.createDirectories(plans == null ? folder : plans.path());
       try (Results results = Results.in(folder.resolve("results.jsonl"))) {
-        return batch(variations, results);
+        return batch(variations, results, plans);
       }
     } catch (Results.NotOurs other) {
       return Complaint.wrong(kit.err(), String.valueOf(other.getMessage()),
@@ -104,34 +104,32 @@ final class Batch implements Callable<Integer> {
     }
   }
 
-  private int batch(WhatIf variations, Results results) throws IOException {
+  private int batch(WhatIf variations, Results results, @Nullable PlanFolder plans) throws IOException {
     BatchLine progress = new BatchLine(kit);
-    var batch = new ovenloom.solver.batch.Batch(results, cores(),
-        new Attempt(Batch::why, this::keep, kit.stop()), progress, kit.stop());
+    Runner runner = new Runner(results, cores(),
+        new Attempt(Batch::why, plans == null ? (run, plan) -> {} : plans, kit.stop()), progress, kit.stop());
     kit.stop().listen();
     try {
-      WarmStart from = each.warm ? base(variations) : null;
-      batch.run(variations.size(), index -> run(variations, index, from));
+      Plan from = each.warm ? base(variations) : null;
+      String event = Digest.of(variations.written());
+      runner.run(variations.size(), index -> Run.of(event, variations.variation(index),
+          () -> variations.event(index), budget(), from, Version.number()));
     } finally {
       kit.stop().stopListening();
       progress.clear();
     }
-    new BatchSummary(kit, folder, variations).write(results, batch.asked());
+    new BatchSummary(kit, folder, variations, plans).write(results, runner.asked());
     return Answer.A_PLAN;
   }
 
   /** The plan of the event as it is; absent where there is none to begin from. */
-  private @Nullable WarmStart base(WhatIf variations) {
+  private @Nullable Plan base(WhatIf variations) {
     return switch (variations.base()) {
       case Reading.Understood<Event>(Event event, var sources, var notes) when Outcome.planned(event, sources,
           budget(), null, kit.stop()) instanceof Outcome.APlan(Plan plan) ->
-        WarmStart.of(event, budget(), plan);
+        plan;
       default -> null;
     };
-  }
-
-  private Run run(WhatIf variations, long index, @Nullable WarmStart from) {
-    return Run.of(variations.variation(index), variations.event(index), budget(), from, Version.number());
   }
 
   private Budget budget() {
@@ -145,11 +143,5 @@ final class Batch implements Callable<Integer> {
 
   private static String why(Event event, Outcome outcome) {
     return WhyNot.of(event, outcome, A_LINE);
-  }
-
-  private void keep(String run, Plan plan) throws IOException {
-    if (working.plans) {
-      WholeFile.write(PlanFile.json(plan), folder.resolve("plans").resolve(run + ".json"));
-    }
   }
 }

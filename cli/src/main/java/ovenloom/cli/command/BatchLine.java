@@ -2,10 +2,10 @@ package ovenloom.cli.command;
 
 import java.time.Duration;
 import java.util.Locale;
-import ovenloom.solver.batch.Batch;
+import ovenloom.solver.batch.Runner;
 
 /** One line that tells how far a batch has got and how long it will take, where somebody watches; else nothing. */
-final class BatchLine implements Batch.Progress {
+final class BatchLine implements Runner.Progress {
 
   private static final long NANOS_A_SECOND = 1_000_000_000L;
   private static final long NANOS_BETWEEN = NANOS_A_SECOND / 5;

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import ovenloom.cli.list.Parquet;
 import ovenloom.cli.list.RunColumn;
 import ovenloom.cli.list.RunColumns;
 import ovenloom.cli.list.RunList;
 import ovenloom.cli.page.RunsPage;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.cli.sheet.TallySheet;
 import ovenloom.model.file.Reading;
 import ovenloom.model.file.WhatIf;
@@ -17,10 +19,15 @@ import ovenloom.model.measure.Calendar;
 import ovenloom.model.menu.Event;
 import ovenloom.model.tally.Tally;
 import ovenloom.model.variation.Result;
+import ovenloom.model.variation.Result.Answer;
 import ovenloom.solver.batch.Results;
 
-/** What is written once a batch has ended, or was stopped: of the runs that were asked for and have their result. */
-record BatchSummary(Kit kit, Path folder, WhatIf variations) {
+/**
+ * What is written once a batch has ended, or was stopped: of the runs that were asked for and have their result.
+ *
+ * @param plans absent where none are kept
+ */
+record BatchSummary(Kit kit, Path folder, WhatIf variations, @Nullable PlanFolder plans) {
 
   private static final String TABLE = "runs.csv";
   private static final String PAGE = "runs.html";
@@ -37,6 +44,9 @@ record BatchSummary(Kit kit, Path folder, WhatIf variations) {
     WholeFile.write(file -> list(results, runs, tally, RunList.in(file, columns)), folder.resolve(TABLE));
     WholeFile.write(RunsPage.of(tally, variations.name(), variations.size()), folder.resolve(PAGE));
     print(tally, results.count() - tally.all().answers().all());
+    if (plans != null) {
+      tellOfPlansNotKept(tally.all().answers().of(Answer.PLAN) - plans.count(runs));
+    }
     if (Parquet.isPossible()) {
       Parquet.write(folder.resolve(TABLE), columns, folder.resolve(PARQUET));
       say(TABLE + " is there as " + PARQUET + ", too.");
@@ -80,7 +90,14 @@ record BatchSummary(Kit kit, Path folder, WhatIf variations) {
     if (others > 0) {
       say("Not told of here: " + others + " more in results.jsonl, of other runs or not come to this time.");
     }
-    say("All is in " + folder + ": results.jsonl, " + TABLE + ", and " + PAGE + " to look at.");
+    say("In " + folder + ": results.jsonl, " + TABLE + ", " + PAGE + ".");
+  }
+
+  private void tellOfPlansNotKept(long some) {
+    if (some > 0) {
+      say("Plans of " + some + (some == 1 ? " run" : " runs")
+          + " done before are not kept. With another folder all are.");
+    }
   }
 
   private void say(String words) {

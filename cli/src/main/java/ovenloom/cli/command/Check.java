@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.BreakList;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;
 import ovenloom.model.file.Mistake;

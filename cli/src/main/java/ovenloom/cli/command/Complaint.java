@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.Reading;

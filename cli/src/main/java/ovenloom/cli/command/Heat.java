@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.cli.sheet.LifeDrawing;
 import ovenloom.cli.sheet.LifeSheet;
 import ovenloom.model.file.PlanFile;

@@ -2,6 +2,7 @@ package ovenloom.cli.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
 

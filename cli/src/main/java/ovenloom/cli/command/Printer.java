@@ -5,6 +5,7 @@ import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.BreakList;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.cli.sheet.RunSheet;
 import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;

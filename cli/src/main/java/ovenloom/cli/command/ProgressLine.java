@@ -3,6 +3,7 @@ package ovenloom.cli.command;
 import java.time.Duration;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.plan.Score;
 import ovenloom.solver.search.Progress;
 

@@ -28,7 +28,7 @@ sealed interface Proving {
     public Found beside(Progress progress, BooleanSupplier stop, Searching search) {
       Found found = search.find(progress, stop);
       if (!stop.getAsBoolean()) {
-        Outcome.prove(proof, found, budget);
+        Outcome.prove(proof, found, budget, stop);
       }
       return found;
     }

@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.menu.Course;
 import ovenloom.model.menu.Dish;

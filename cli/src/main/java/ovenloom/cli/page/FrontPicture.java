@@ -3,6 +3,7 @@ package ovenloom.cli.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.StringJoiner;
 import java.util.function.ToLongFunction;
 import java.util.stream.LongStream;
 import ovenloom.cli.sheet.GroupWords;
@@ -112,15 +113,20 @@ public record FrontPicture(List<Ring> rings, List<Spot> spots, String line, List
 
   /** Points for a polyline in a square of a thousand: along the front, by steps. */
   private static String line(List<Front.Point> points, Scale hands, Scale energy) {
-    StringBuilder line = new StringBuilder();
+    StringJoiner line = new StringJoiner(" ");
+    double top = 0;
     for (Front.Point point : points) {
       double left = SIDE * hands.percent(point.hands()) / 100;
-      double top = SIDE - SIDE * energy.percent(point.energy()) / 100;
-      String before = line.toString();
-      String height = before.substring(before.lastIndexOf(',') + 1).strip();
-      line.append(height.isEmpty() ? "" : String.format(Locale.ROOT, "%.0f,%s ", left, height))
-          .append(String.format(Locale.ROOT, "%.0f,%.0f ", left, top));
+      if (line.length() > 0) {
+        line.add(corner(left, top));
+      }
+      top = SIDE - SIDE * energy.percent(point.energy()) / 100;
+      line.add(corner(left, top));
     }
-    return line.toString().strip();
+    return line.toString();
+  }
+
+  private static String corner(double left, double top) {
+    return String.format(Locale.ROOT, "%.0f,%.0f", left, top);
   }
 }

@@ -5,6 +5,11 @@ public final class Harmless {
 
   private Harmless() {}
 
+  /** Text for a terminal, of one line or more. */
+  public static String text(String words) {
+    return words(words, "\n\t");
+  }
+
   /** Words with a question mark for each letter that is none, but for those allowed. */
   public static String words(String words, String allowed) {
     StringBuilder harmless = new StringBuilder();

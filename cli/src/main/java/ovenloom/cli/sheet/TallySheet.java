@@ -66,7 +66,7 @@ public final class TallySheet {
   }
 
   private void table(Axis axis) {
-    page.blank().row(head(axis));
+    page.blank().row(cells(axis.name(), columns.stream().map(Column::name).toList(), "best", true));
     List<String> tried = tried(axis);
     fitting(axis, tried).forEach(choice -> line(axis, choice));
     if (tried.size() > MOST) {
@@ -91,31 +91,24 @@ public final class TallySheet {
     return tally.with(axis, choice).answers();
   }
 
-  private List<Cell> head(Axis axis) {
-    List<Cell> cells = new ArrayList<>(List.of(new Cell(axis.name(), names, true)));
-    for (int i = 0; i < columns.size(); i++) {
-      cells.add(Cell.number(columns.get(i).name(), widths.get(i), true));
-    }
-    if (isWide()) {
-      cells.add(new Cell("best", 0, true));
-    }
-    return cells;
-  }
-
   private void line(Axis axis, String choice) {
     Group group = tally.with(axis, choice);
-    List<Cell> cells = new ArrayList<>(List.of(new Cell(choice, names, false)));
-    for (int i = 0; i < columns.size(); i++) {
-      cells.add(Cell.number(columns.get(i).figure(group), widths.get(i), false));
-    }
     String best = new GroupWords(group).best(axis);
-    if (isWide()) {
-      cells.add(new Cell(best, 0, false));
-    }
-    page.row(cells);
+    page.row(cells(choice, columns.stream().map(column -> column.figure(group)).toList(), best, false));
     if (!isWide() && !best.isEmpty()) {
       page.row(List.of(new Cell("", INDENT - Cell.GAP, false), new Cell("best: " + best, 0, false)));
     }
+  }
+
+  private List<Cell> cells(String name, List<String> figures, String best, boolean isHead) {
+    List<Cell> cells = new ArrayList<>(List.of(new Cell(name, names, isHead)));
+    for (int i = 0; i < figures.size(); i++) {
+      cells.add(Cell.number(figures.get(i), widths.get(i), isHead));
+    }
+    if (isWide()) {
+      cells.add(new Cell(best, 0, isHead));
+    }
+    return cells;
   }
 
   private void best() {

@@ -65,7 +65,7 @@ class BatchSummaryTest {
 
         guests     runs  plan  no  open  table  wishes  hands  kWh
         4             3     2   1     0      0""")
-        .contains("All is in " + results + ": results.jsonl, runs.csv, and runs.html to look at.\n")
+        .contains("In " + results + ": results.jsonl, runs.csv, runs.html.\n")
         .contains("Best of all: 4 guests, pancakes: at the table 0, wishes ");
     assertThat(results).isDirectoryContaining("glob:**/runs.csv").isDirectoryContaining("glob:**/runs.html");
   }
@@ -101,6 +101,23 @@ class BatchSummaryTest {
   }
 
   @Test
+  void where_plans_are_asked_for_later_it_says_how_many_are_not_kept() {
+    batch();
+
+    assertThat(batch("--plans").out())
+        .contains("\nPlans of 4 runs done before are not kept. With another folder all are.\n");
+    assertThat(results.resolve("plans")).isEmptyDirectory();
+  }
+
+  @Test
+  void where_they_are_asked_for_from_the_beginning_all_are_kept() {
+    assertThat(batch("--plans").out()).doesNotContain("not kept");
+    assertThat(results.resolve("plans"))
+        .isDirectoryContaining("glob:**/????????????????????????????????.json");
+    assertThat(batch("--plans").out()).doesNotContain("not kept");
+  }
+
+  @Test
   void results_of_other_runs_in_the_folder_are_not_told_of() throws IOException {
     batch("--seed", "2");
 
@@ -125,7 +142,7 @@ class BatchSummaryTest {
           .stream()
           .map(line -> line.substring(0, line.indexOf(',')))
           .toList();
-      new BatchSummary(kit, results, whatIf()).write(all, cameTo);
+      new BatchSummary(kit, results, whatIf(), null).write(all, cameTo);
     }
 
     assertThat(out.toString()).startsWith("""

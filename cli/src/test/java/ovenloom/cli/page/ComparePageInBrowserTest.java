@@ -8,9 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,7 +34,8 @@ class ComparePageInBrowserTest {
   private static Comparison comparison;
   private static Path page;
 
-  private Browser browser;
+  @AutoClose
+  private final Browser browser = Browser.open();
 
   @BeforeAll
   static void write() throws IOException {
@@ -44,18 +44,6 @@ class ComparePageInBrowserTest {
         .toList();
     comparison = new Comparison("One oven or two?", all);
     page = Files.writeString(folder.resolve("compare.html"), ComparePage.of(comparison));
-  }
-
-  @BeforeEach
-  void open() {
-    browser = Browser.open();
-  }
-
-  @AfterEach
-  void close() {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   @ParameterizedTest

@@ -8,9 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,24 +32,13 @@ class PageInBrowserTest {
   private static Plan plan;
   private static Path page;
 
-  private Browser browser;
+  @AutoClose
+  private final Browser browser = Browser.open();
 
   @BeforeAll
   static void write() throws IOException {
     plan = Kitchens.sample("easter-lamb-two-ovens", 300, folder);
     page = Files.writeString(folder.resolve("plan.html"), PlanPage.of(plan));
-  }
-
-  @BeforeEach
-  void open() {
-    browser = Browser.open();
-  }
-
-  @AfterEach
-  void close() {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   @ParameterizedTest

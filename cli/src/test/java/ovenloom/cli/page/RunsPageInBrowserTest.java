@@ -9,9 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,7 +37,8 @@ class RunsPageInBrowserTest {
 
   private static Path page;
 
-  private Browser browser;
+  @AutoClose
+  private final Browser browser = Browser.open();
 
   @BeforeAll
   static void write() throws IOException {
@@ -63,18 +63,6 @@ class RunsPageInBrowserTest {
       }
     }
     return tally;
-  }
-
-  @BeforeEach
-  void open() {
-    browser = Browser.open();
-  }
-
-  @AfterEach
-  void close() {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   @ParameterizedTest

@@ -10,9 +10,8 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ovenloom.cli.command.Ovenloom;
@@ -28,7 +27,8 @@ class StoriesInBrowserTest {
   @TempDir
   private static Path folder;
 
-  private Browser browser;
+  @AutoClose
+  private final Browser browser = Browser.open();
 
   @BeforeAll
   static void copy() throws IOException {
@@ -38,18 +38,6 @@ class StoriesInBrowserTest {
         Files.createDirectories(to.getParent());
         Files.copy(from, to);
       }
-    }
-  }
-
-  @BeforeEach
-  void open() {
-    browser = Browser.open();
-  }
-
-  @AfterEach
-  void close() {
-    if (browser != null) {
-      browser.close();
     }
   }
 

@@ -67,7 +67,7 @@ public final class HandResults {
   private static Result result(Map<String, String> choices, Answer answer, @Nullable String why,
       @Nullable String decides, @Nullable Score score, @Nullable Bound bound, @Nullable Figures figures) {
     String run = Integer.toHexString(choices.hashCode());
-    return new Result(run, null, choices, List.of("{}"), 100L, null, 1, false, "1", answer, why, decides,
+    return new Result(run, "event", choices, List.of("{}"), 100L, null, 1, false, "1", answer, why, decides,
         score, bound, figures);
   }
 }

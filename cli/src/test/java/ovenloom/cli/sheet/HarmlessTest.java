@@ -15,6 +15,11 @@ class HarmlessTest {
   }
 
   @Test
+  void a_text_keeps_its_lines() {
+    assertThat(Harmless.text("It is hot:\n\tPie\u001b[2J\u2028")).isEqualTo("It is hot:\n\tPie?[2J?");
+  }
+
+  @Test
   void what_is_allowed_stays() {
     assertThat(Harmless.words("a\n\u200D\u202e", "\n\u200D")).isEqualTo("a\n\u200D?");
   }

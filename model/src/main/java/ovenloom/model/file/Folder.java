@@ -9,6 +9,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +24,9 @@ final class Folder {
   private final Path root;
   private final Limits limits;
   private final Map<Path, String> digests = new LinkedHashMap<>();
+
+  /** By the way to each from another. */
+  private final Map<Path, Opened.Open> before = new HashMap<>();
 
   /**
    * The files under a folder.
@@ -42,12 +46,19 @@ final class Folder {
     record Shut(Fault fault) implements Opened {}
   }
 
-  /** Opens a file that is named beside another. */
+  /** Opens a file that is named beside another; one that was read is not read again, so that it is the same all the time. */
   Opened beside(Sheet sheet, String written) {
     Path folder = sheet.path().getParent();
     try {
       Path file = folder == null ? Path.of(written) : folder.resolve(written);
-      return open(file, written, null);
+      Opened opened = before.get(file);
+      if (opened == null) {
+        opened = open(file, written, null);
+      }
+      if (opened instanceof Opened.Open open) {
+        before.put(file, open);
+      }
+      return opened;
     } catch (InvalidPathException e) {
       return new Opened.Shut(new Fault.NoSuchFile(written, Fault.Obstacle.MISSING));
     }

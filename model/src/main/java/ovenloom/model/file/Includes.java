@@ -18,7 +18,7 @@ import ovenloom.model.plan.Plan;
 
 /**
  * Brings in what stands in a file of its own: {@code from: dishes/x.yaml}. Keys beside it win; of what is listed by name,
- * each name does.
+ * each name does. What would stand in the file may stand in place of its name.
  */
 final class Includes {
 
@@ -111,6 +111,16 @@ final class Includes {
     return filledIn(written, new Way(true, List.of()));
   }
 
+  /**
+   * What stands in a file that is named behind {@code from}, with all that it takes in itself; null where it cannot be read, and of a home's
+   * kitchen, which is in no file.
+   */
+  @Nullable
+  Written content(Written.Words name, boolean ofAKitchen) {
+    return ofAKitchen && name.text().equals(AT_HOME) ? null
+        : include(name, new Way(ofAKitchen, List.of()));
+  }
+
   /** What stands in a file that is named as a value. */
   @Nullable
   Written beside(Written.Words name) {
@@ -122,14 +132,20 @@ final class Includes {
       return written;
     }
     Written.Entry from = keyed.entry("from");
-    Written.Words name = from == null || from.value() instanceof Written.Nothing ? null
-        : desk.words(from.value());
-    if (name == null) {
+    if (from == null || from.value() instanceof Written.Nothing) {
       return written;
     }
-    Written included = include(name, way);
-    return included instanceof Written.Keyed others ? merged(keyed, others)
+    return takenIn(from.value(), way) instanceof Written.Keyed others ? merged(keyed, others)
         : merged(keyed, new Written.Keyed(List.of(), false, keyed.place()));
+  }
+
+  /** What stands in a file by its name; or the keys themselves, where somebody has written them in its place. */
+  private @Nullable Written takenIn(Written from, Way way) {
+    if (from instanceof Written.Keyed content) {
+      return filledIn(content, way);
+    }
+    Written.Words name = desk.words(from);
+    return name == null ? null : include(name, way);
   }
 
   private static Written.Entry beside(Written.Entry other, Written.Entry own) {

@@ -29,8 +29,7 @@ public final class ResultLine {
   /** The line, without its end. */
   public static String json(Result result) {
     ObjectNode line = NODES.objectNode();
-    line.put("run", result.run());
-    put(line, "event", result.event());
+    line.put("run", result.run()).put("event", result.event());
     ObjectNode choices = line.putObject("choices");
     result.choices().forEach(choices::put);
     var patches = line.putArray("patches");
@@ -100,7 +99,7 @@ public final class ResultLine {
   }
 
   private static Result result(JsonNode line) {
-    return new Result(line.required("run").asString(), text(line, "event"),
+    return new Result(line.required("run").asString(), line.required("event").asString(),
         map(line.required("choices"), JsonNode::asString),
         line.required("patches").valueStream().map(JsonNode::toString).toList(),
         line.has("tries") ? line.get("tries").asLong() : null,

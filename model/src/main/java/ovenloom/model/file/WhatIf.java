@@ -11,7 +11,8 @@ import ovenloom.model.variation.Take;
 import ovenloom.model.variation.Variation;
 
 /**
- * One event and variations of it, made one by one when they are asked for: there may be many thousands. Belongs to one thread at a time.
+ * One event and variations of it, made one by one when they are asked for: there may be many thousands. Whoever asks, one event is read at a
+ * time.
  */
 public final class WhatIf {
 
@@ -22,8 +23,10 @@ public final class WhatIf {
   private final Written.Keyed event;
   private final List<Axis> axes;
   private final List<List<Written>> patches;
+  private final List<List<String>> patchesInFull;
   private final Take take;
   private final Includes includes;
+  private final String written;
 
   /**
    * What a file says.
@@ -39,6 +42,11 @@ public final class WhatIf {
     this.patches = List.copyOf(patches);
     this.take = take;
     this.includes = includes;
+    InFull inFull = new InFull(includes.at(new Desk()));
+    patchesInFull = patches.stream()
+        .map(axis -> axis.stream().map(inFull::of).map(JsonText::of).toList())
+        .toList();
+    written = JsonText.of(inFull.of(event));
   }
 
   public String name() {
@@ -47,6 +55,11 @@ public final class WhatIf {
 
   public List<Axis> axes() {
     return axes;
+  }
+
+  /** The event as it is written, in JSON, with what stands in its files in their place: with a variation's patches all that it is made of. */
+  public String written() {
+    return written;
   }
 
   /** How many variations are asked for. */
@@ -61,10 +74,12 @@ public final class WhatIf {
 
   private Variation variation(List<Integer> picks) {
     Map<String, String> choices = new LinkedHashMap<>();
+    List<String> changes = new ArrayList<>();
     for (int i = 0; i < axes.size(); i++) {
       choices.put(axes.get(i).name(), axes.get(i).choices().get(picks.get(i)));
+      changes.add(patchesInFull.get(i).get(picks.get(i)));
     }
-    return new Variation(choices, picked(picks).stream().map(JsonText::of).toList());
+    return new Variation(choices, changes);
   }
 
   /** The event as one variation, counted from 0, has it; or what is wrong with it, at its place in the files. */
@@ -94,7 +109,7 @@ public final class WhatIf {
     return picked;
   }
 
-  private Reading<Event> with(List<Written> changes) {
+  private synchronized Reading<Event> with(List<Written> changes) {
     Desk desk = new Desk();
     Includes here = includes.at(desk);
     return ProblemFile.event(new EventPatch(here, desk).over(event, changes), desk, here, null);

@@ -24,11 +24,11 @@ public record Best(Map<String, String> choices, Score score) {
     return name(choices);
   }
 
-  /** The same without its choice along an axis, where that is known; the choice, where there is no other axis. */
+  /** The same without its choice along an axis, where that is known; nothing, where there is no other axis. */
   public String nameBeside(Axis axis) {
     Map<String, String> others = new LinkedHashMap<>(choices);
     others.remove(axis.name());
-    return others.isEmpty() ? name() : name(others);
+    return name(others);
   }
 
   private static String name(Map<String, String> some) {

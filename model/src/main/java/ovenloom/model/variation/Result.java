@@ -13,10 +13,10 @@ import ovenloom.model.plan.Score;
 /**
  * What came of one run; all that is in it is the same each time, on any machine, where the run ends by a count of tries.
  *
- * @param run a digest of all that the run hangs on: the event as understood, its choices, the budget and the version
- * @param event a digest of the event as understood, with its patches; absent where it could not be understood
+ * @param run a digest of all that the run hangs on: the event, its choices and patches, the budget, how it began, and the version
+ * @param event a digest of the event without patches, as it is written
  * @param choices by axis
- * @param patches JSON merge patches, to be laid over the event one after the other
+ * @param patches JSON merge patches, to be laid over the event one after the other: with it all that the run was read from
  * @param tries schedules, absent where the clock ends it
  * @param seconds on the clock, absent where tries end it
  * @param warm whether the search began from the plan of the event without patches
@@ -29,7 +29,7 @@ import ovenloom.model.plan.Score;
  */
 public record Result(
     String run,
-    @Nullable String event,
+    String event,
     Map<String, String> choices,
     List<String> patches,
     @Nullable Long tries,

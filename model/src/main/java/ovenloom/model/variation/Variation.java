@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
  * One choice along each axis.
  *
  * @param choices by axis, in the order of the axes
- * @param patches a JSON merge patch for each choice, in the same order
+ * @param patches a JSON merge patch for each choice, in the same order, with what stands in the files it names in their place
  */
 public record Variation(Map<String, String> choices, List<String> patches) {
 

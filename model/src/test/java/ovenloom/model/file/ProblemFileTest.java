@@ -142,6 +142,32 @@ class ProblemFileTest {
         .anySatisfy(vessel -> assertThat(vessel.name() + " " + vessel.count()).isEqualTo("saucepan 1"));
   }
 
+  @Test
+  void what_would_stand_in_a_file_may_stand_in_place_of_its_name(@TempDir Path folder) {
+    Desktop desktop = new Desktop(folder)
+        .put("kitchen.yaml", "{from: home, vessels: {ramekin: 6}}\n")
+        .put("soup.yaml", "dish: Soup\nsteps: [{do: stir, takes: 5 min}]\n");
+
+    Event named = desktop.put("named.yaml", Desktop.SUPPER + """
+        kitchen: {from: kitchen.yaml, landing: 4}
+        dishes: [{from: soup.yaml, portions: 2}]
+        """).event("named.yaml");
+    Event written = desktop.put("written.yaml", Desktop.SUPPER + """
+        kitchen: {from: {from: home, vessels: {ramekin: 6}}, landing: 4}
+        dishes: [{from: {dish: Soup, steps: [{do: stir, takes: 5 min}]}, portions: 2}]
+        """).event("written.yaml");
+
+    assertThat(written).isEqualTo(named);
+  }
+
+  @Test
+  void a_list_is_neither_a_file_nor_what_stands_in_one(@TempDir Path folder) {
+    assertThat(new Desktop(folder).mistakesIn(Desktop.SUPPER + """
+        kitchen: {from: [home]}
+        dishes: [{dish: Soup, steps: [{do: stir, takes: 5 min}]}]
+        """)).startsWith("it.yaml:6:17: ");
+  }
+
   @ParameterizedTest
   @MethodSource("problems")
   void every_problem_in_the_house_reads(Path file) {

@@ -47,7 +47,7 @@ class ResultLineTest {
     boolean isAPlan = random.nextBoolean();
     Result.Answer answer = isAPlan ? Result.Answer.PLAN
         : random.nextBoolean() ? Result.Answer.NO_PLAN : Result.Answer.NONE_FOUND;
-    return new Result("run " + random.nextInt(), random.nextBoolean() ? "event" : null, choices,
+    return new Result("run " + random.nextInt(), "event " + random.nextInt(), choices,
         List.of("{\"guests\":80}", "{\"kitchen\":{\"ovens\":null}}"),
         random.nextBoolean() ? random.nextLong(1, 1_000_000) : null,
         random.nextBoolean() ? random.nextInt(1_000) / 4.0 : null, random.nextLong(), random.nextBoolean(),

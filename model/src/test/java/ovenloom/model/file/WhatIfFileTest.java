@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.LongStream;
@@ -20,6 +21,8 @@ import ovenloom.model.measure.Temperature;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.variation.Variation;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 class WhatIfFileTest {
 
@@ -87,6 +90,57 @@ class WhatIfFileTest {
             {"kitchen":{"ovens":{"second oven":{"dial":"80 C to 230 C","heats":"180 C in 12 min",\
             "cools":"200 C to 150 C in 15 min","racks":[{"size":"46 x 37 cm","clear":"15 cm"}]}}}}""",
         "{\"guests\":12}");
+  }
+
+  @Test
+  void in_it_stands_what_stood_in_the_file_it_names() {
+    WhatIf whatIf = whatIf(axes("soup: {stew: {dishes: {Soup: {from: stew.yaml, portions: 2}}}}"));
+
+    assertThat(whatIf.variation(0).patches()).containsExactly("""
+        {"dishes":{"Soup":{"from":{"dish":"Stew","steps":[{"do":"stir","takes":"10 min",\
+        "hands":"throughout"}]},"portions":2}}}""");
+  }
+
+  /** Any prime, so that every choice has its turn. */
+  private static final int EVERY = 37;
+
+  @ParameterizedTest
+  @MethodSource("house")
+  void what_is_written_of_event_and_patches_is_all_that_a_variation_is_made_of(Path file) {
+    WhatIf whatIf = understood(WhatIfFile.read(file, Objects.requireNonNull(file.getParent())));
+    Desktop empty = new Desktop(folder.resolve("empty")).put("event.json", whatIf.written());
+
+    for (long index = 0; index < whatIf.size(); index += EVERY) {
+      empty.put("again.json", again(whatIf.variation(index)));
+      WhatIf again = understood(WhatIfFile.read(empty.folder().resolve("again.json"), empty.folder()));
+
+      assertThat(event(again, 0)).as(again.variation(0).name()).isEqualTo(event(whatIf, index));
+      assertThat(again.variation(0)).isEqualTo(whatIf.variation(index));
+    }
+  }
+
+  private static String again(Variation variation) {
+    Iterator<String> patches = variation.patches().iterator();
+    JsonMapper mapper = new JsonMapper();
+    ObjectNode again = mapper.createObjectNode()
+        .put("ovenloom", 1)
+        .put("what if", "Again?")
+        .put("event", "event.json");
+    ObjectNode axes = again.putObject("axes");
+    variation.choices()
+        .forEach((axis, choice) -> axes.putObject(axis).set(choice, mapper.readTree(patches.next())));
+    return again.toString();
+  }
+
+  @Test
+  void a_file_that_is_changed_meanwhile_changes_nothing() throws IOException {
+    WhatIf whatIf = whatIf(axes("soup: {stew: {dishes: {Soup: {from: stew.yaml}}}}"));
+    Event before = event(whatIf, 0);
+
+    Files.delete(folder.resolve("stew.yaml"));
+    desk().put("kitchens/one-oven.yaml", "room: 30 C\n");
+
+    assertThat(event(whatIf, 0)).isEqualTo(before);
   }
 
   @Test
@@ -266,6 +320,15 @@ class WhatIfFileTest {
     assertThat(whatIf.size()).isGreaterThan(1);
     assertThat(LongStream.range(0, whatIf.size()).mapToObj(index -> event(whatIf, index)).distinct().count())
         .isEqualTo(whatIf.size());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"clubhouse-menus, 600", "birthday-by-the-thousand, 1000"})
+  void the_caterer_and_the_planner_have_as_many_runs_as_they_ask_for(String name, long runs) {
+    Path problems = Path.of("../problems");
+
+    assertThat(understood(WhatIfFile.read(problems.resolve(name + ".what-if.yaml"), problems)).size())
+        .isEqualTo(runs);
   }
 
   private static List<String> names(WhatIf whatIf) {

@@ -30,7 +30,7 @@ final class HandResult {
   private static Result result(Map<String, String> choices, Answer answer, String decides,
       @Nullable Score score,
       @Nullable Figures figures) {
-    return new Result(choices.toString(), null, choices, List.of(), 100L, null, 1, false, "1", answer,
+    return new Result(choices.toString(), "event", choices, List.of(), 100L, null, 1, false, "1", answer,
         score == null ? "Too much" : null, decides, score, null, figures);
   }
 }

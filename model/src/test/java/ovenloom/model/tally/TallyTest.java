@@ -76,6 +76,14 @@ class TallyTest {
   }
 
   @Test
+  void where_there_is_one_axis_nothing_stands_beside_its_choice() {
+    Tally tally = new Tally(List.of(GUESTS));
+    tally.add(plan(Map.of("guests", "80"), 0, 1, 1, 1));
+
+    assertThat(best(tally.with(GUESTS, "80")).nameBeside(GUESTS)).isEmpty();
+  }
+
+  @Test
   void of_equals_the_first_is_the_best() {
     Tally tally = new Tally(List.of(KITCHEN, GUESTS));
     tally.add(plan(choices("rented", "80"), 1, 1, 1, 1));

@@ -13,8 +13,8 @@ import ovenloom.model.variation.Result;
 import ovenloom.model.variation.Result.Answer;
 import ovenloom.solver.search.Budget;
 
-/** Plans a run and makes a result of what comes of it, whatever comes but too little memory: that may be there the next time. */
-public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) implements Batch.Doing {
+/** Reads and plans a run and makes a result of what comes of it, whatever comes but too little memory: that may be there the next time. */
+public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) implements Runner.Doing {
 
   private static final double NANOS = 1e9;
 
@@ -32,31 +32,30 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
 
   @Override
   public @Nullable Result of(Run run) throws IOException {
-    return switch (run.event()) {
-      case Reading.Mistaken<Event> mistaken ->
-        without(run, mistaken.isWellWritten() ? Answer.NO_PLAN : Answer.MISTAKEN,
-            MistakeText.of(mistaken.mistakes()),
-            null);
-      case Reading.Understood<Event>(Event event, List<Plan.Source> sources, var notes) ->
-        planned(run, event, sources);
-    };
-  }
-
-  private @Nullable Result planned(Run run, Event event, List<Plan.Source> sources) throws IOException {
     try {
-      Outcome outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
-      return stop.getAsBoolean() ? null : of(run, event, outcome);
+      return switch (run.event().get()) {
+        case Reading.Mistaken<Event> mistaken ->
+          without(run, mistaken.isWellWritten() ? Answer.NO_PLAN : Answer.MISTAKEN,
+              MistakeText.of(mistaken.mistakes()), null);
+        case Reading.Understood<Event>(Event event, List<Plan.Source> sources, var notes) ->
+          planned(run, event, sources);
+      };
     } catch (RuntimeException | StackOverflowError fault) {
       return without(run, Answer.FAILED, fault.toString(), null);
     }
   }
 
+  private @Nullable Result planned(Run run, Event event, List<Plan.Source> sources) throws IOException {
+    Outcome outcome = Outcome.planned(event, sources, run.budget(), run.from(), stop);
+    return stop.getAsBoolean() ? null : of(run, event, outcome);
+  }
+
   private Result of(Run run, Event event, Outcome outcome) throws IOException {
     if (outcome instanceof Outcome.APlan(Plan plan)) {
       keeping.keep(run.id(), plan);
-      return result(run, Answer.PLAN, null, Deciding.dish(event, outcome), plan);
+      return result(run, Answer.PLAN, null, DecidingDish.of(event, outcome), plan);
     }
-    return without(run, answer(outcome), wording.why(event, outcome), Deciding.dish(event, outcome));
+    return without(run, answer(outcome), wording.why(event, outcome), DecidingDish.of(event, outcome));
   }
 
   private static Answer answer(Outcome outcome) {
@@ -76,7 +75,7 @@ public record Attempt(Wording wording, Keeping keeping, BooleanSupplier stop) im
       Run run, Answer answer, @Nullable String why, @Nullable String decides, @Nullable Plan plan) {
     Budget budget = run.budget();
     Double seconds = budget.time() == null ? null : budget.time().toNanos() / NANOS;
-    return new Result(run.id(), run.eventDigest(), run.variation().choices(), run.variation().patches(),
+    return new Result(run.id(), run.base(), run.variation().choices(), run.variation().patches(),
         budget.tries(),
         seconds, budget.seed(), run.from() != null, run.version(), answer, why, decides,
         plan == null ? null : plan.score(), plan == null ? null : plan.bound(),

@@ -7,13 +7,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** Tells texts apart: the first half of their SHA-256, in hexadecimal. */
-final class Digest {
+public final class Digest {
 
   private static final int DIGITS = 32;
 
   private Digest() {}
 
-  static String of(String text) {
+  public static String of(String text) {
     try {
       byte[] sum = MessageDigest.getInstance("SHA-256").digest(text.getBytes(UTF_8));
       return HexFormat.of().formatHex(sum).substring(0, DIGITS);

@@ -2,6 +2,10 @@ package ovenloom.solver.batch;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.Event;
@@ -21,6 +25,8 @@ public sealed interface Outcome {
   /** How long a search is after which a proof may take all its time. */
   double TRIES_FOR_A_WHOLE_PROOF = 4_000;
   double MILLIS_FOR_A_WHOLE_PROOF = 20_000;
+
+  long MILLIS_BETWEEN_LOOKS = 100;
 
   /** With a plan that passed the audit, and what was proven of it. */
   record APlan(Plan plan) implements Outcome {}
@@ -54,27 +60,42 @@ public sealed interface Outcome {
    * @param stop asked a few times a second; what comes after a stop is not the whole answer
    */
   static Outcome planned(
-      Event event, List<Plan.Source> sources, Budget budget, @Nullable WarmStart from, BooleanSupplier stop) {
+      Event event, List<Plan.Source> sources, Budget budget, @Nullable Plan from, BooleanSupplier stop) {
     Extents extents = Extents.of(event);
     Optional<Clash> clash = WindowLoads.of(extents);
     if (clash.isPresent()) {
       return new TooMuch(clash.get());
     }
-    Found found = Search.find(event, sources, budget, from == null ? null : from.plan(),
+    Found found = Search.find(event, sources, budget, from,
         (score, schedules, left) -> {}, stop);
     Proof proof = new Proof(extents);
     if (!stop.getAsBoolean()) {
-      prove(proof, found, budget);
+      prove(proof, found, budget, stop);
     }
     return of(found, proof);
   }
 
-  /** Proves what can be proven once a search has ended; who asked for a short one is not to wait for a long proof. */
-  static void prove(Proof proof, Found found, Budget budget) {
-    if (found.isAPlan()) {
-      proof.findBound(part(budget));
-    } else {
-      proof.refute();
+  /**
+   * Proves what can be proven once a search has ended; who asked for a short one is not to wait for a long proof.
+   *
+   * @param stop asked a few times a second by another thread; the proof ends soon after
+   */
+  static void prove(Proof proof, Found found, Budget budget, BooleanSupplier stop) {
+    try (ScheduledExecutorService listener = Executors.newSingleThreadScheduledExecutor()) {
+      Future<?> listening = listener.scheduleWithFixedDelay(() -> stop(proof, stop), 0, MILLIS_BETWEEN_LOOKS,
+          TimeUnit.MILLISECONDS);
+      if (found.isAPlan()) {
+        proof.findBound(part(budget));
+      } else {
+        proof.refute();
+      }
+      listening.cancel(false);
+    }
+  }
+
+  private static void stop(Proof proof, BooleanSupplier stop) {
+    if (stop.getAsBoolean()) {
+      proof.stop();
     }
   }
 

@@ -1,6 +1,8 @@
 package ovenloom.solver.proof;
 
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.plan.Bound;
 import ovenloom.model.plan.Score;
@@ -51,15 +53,22 @@ public final class Proof {
   public void findBound(double part) {
     if (NativeLibrary.isLoaded() && !stopped) {
       Bounds bounds = new Bounds(extents);
-      long atTheTable = bounds.atTheTable(begin(part * AT_THE_TABLE));
+      long atTheTable = shown(part * AT_THE_TABLE, bounds::atTheTable);
       bound = new Bound(atTheTable, 0);
-      bound = new Bound(atTheTable, stopped ? 0 : bounds.wishes(atTheTable, begin(part * WISHES)));
+      bound = new Bound(atTheTable, shown(part * WISHES, solving -> bounds.wishes(atTheTable, solving)));
     }
   }
 
-  private boolean isRefuted(Relaxation relaxation) {
+  private long shown(double limit, ToLongFunction<Solving> question) {
+    return stopped ? 0 : question.applyAsLong(begin(limit));
+  }
+
+  private boolean isRefuted(Supplier<Relaxation> relaxation) {
+    if (stopped) {
+      return false;
+    }
     Solving solving = begin(TO_REFUTE);
-    solving.solve(relaxation.model());
+    solving.solve(relaxation.get().model());
     return solving.isRefuted();
   }
 
@@ -69,7 +78,7 @@ public final class Proof {
     return solving;
   }
 
-  /** Ends it soon, with what it has shown so far. Another thread may call it. */
+  /** Ends it soon, with what it has shown so far. Another thread may call it, and again: a question just being put may not hear it. */
   public void stop() {
     stopped = true;
     Solving now = running;

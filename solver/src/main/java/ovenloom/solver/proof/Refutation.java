@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import ovenloom.solver.place.Extents;
 
 /** Whether some claims can all be met, and if not, which of them clash. */
@@ -13,10 +13,10 @@ final class Refutation {
 
   private final Extents extents;
 
-  /** Asks CP-SAT about a relaxation; whether it has shown that there is no solution. */
-  private final Function<Relaxation, Boolean> isRefuted;
+  /** Asks CP-SAT about a relaxation, which is made only if it is asked; whether it has shown that there is no solution. */
+  private final Predicate<Supplier<Relaxation>> isRefuted;
 
-  Refutation(Extents extents, Function<Relaxation, Boolean> isRefuted) {
+  Refutation(Extents extents, Predicate<Supplier<Relaxation>> isRefuted) {
     this.extents = extents;
     this.isRefuted = isRefuted;
   }
@@ -32,7 +32,7 @@ final class Refutation {
 
   /** Whether it is shown that not all of these can be met. */
   boolean isShown(Predicate<Claim> kept) {
-    return isRefuted.apply(model(kept));
+    return isRefuted.test(() -> model(kept));
   }
 
   /**

@@ -13,8 +13,8 @@ final class Errands {
   private Errands() {}
 
   static Run run(String name) {
-    return Run.of(new Variation(Map.of("errand", name), List.of("{}")), new Reading.Mistaken<>(List.of()),
-        new Budget(null, 1L, 1, 1), null, "test");
+    return Run.of("event", new Variation(Map.of("errand", name), List.of("{}")),
+        () -> new Reading.Mistaken<>(List.of()), new Budget(null, 1L, 1, 1), null, "test");
   }
 
   static Result result(String name) {
@@ -22,7 +22,7 @@ final class Errands {
   }
 
   static Result result(Run run) {
-    return new Result(run.id(), null, run.variation().choices(), run.variation().patches(), 1L, null, 1,
+    return new Result(run.id(), run.base(), run.variation().choices(), run.variation().patches(), 1L, null, 1,
         false, "test",
         Result.Answer.MISTAKEN, "Nobody can read it.", null, null, null, null);
   }

@@ -56,7 +56,7 @@ class ResultsByRunTest {
   }
 
   private static Result result(String run, String decides) {
-    return new Result(run, null, Map.of("guests", "80"), List.of("{\"guests\":80}"), 100L, null, 1, false,
+    return new Result(run, "event", Map.of("guests", "80"), List.of("{\"guests\":80}"), 100L, null, 1, false,
         "1", Answer.NO_PLAN, "Too much.", decides, null, null, null);
   }
 }

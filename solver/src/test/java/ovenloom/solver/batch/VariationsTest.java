@@ -3,9 +3,12 @@ package ovenloom.solver.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,7 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.Reading;
-import ovenloom.model.file.ResultLine;
 import ovenloom.model.file.WhatIf;
 import ovenloom.model.file.WhatIfFile;
 import ovenloom.model.menu.Event;
@@ -94,24 +96,30 @@ class VariationsTest {
   }
 
   @Test
-  void a_line_tells_all_that_is_needed_to_do_it_again() throws IOException {
-    Result first = result(2);
-    Result read = Objects.requireNonNull(ResultLine.read(ResultLine.json(first)));
-    Files.writeString(folder.resolve("again.yaml"), """
-        ovenloom: 1
-        what if: Again?
-        event: supper.yaml
-        axes:
-          hours: {few: %s}
-          apples: {by hand: %s}
-        """.formatted(read.patches().toArray()));
+  void so_is_one_while_a_variation_is_read_and_the_others_are_planned() throws IOException {
+    WhatIf whatIf = whatIf();
+    Path file = folder.resolve("results.jsonl");
 
-    WhatIf again = whatIf("again.yaml");
-    Run run = Run.of(again.variation(0), again.event(0),
-        new Budget(null, read.tries(), read.seed(), 1), null, read.version());
+    try (Results results = Results.in(file)) {
+      new Runner(results, 2, attempt, (done, all, isNew) -> {}, () -> false).run(3,
+          index -> Run.of("supper", whatIf.variation(index),
+              () -> index == 0 ? unread() : whatIf.event(index),
+              A_FEW, null, "test"));
+    }
 
-    assertThat(read).isEqualTo(first);
-    assertThat(ResultLine.json(Objects.requireNonNull(attempt.of(run)))).isEqualTo(ResultLine.json(first));
+    Map<String, Result> all = new HashMap<>();
+    Results.each(file, result -> all.put(result.name(), result));
+    assertThat(all).hasSize(3)
+        .hasEntrySatisfying("all, by hand", failed -> {
+          assertThat(failed.answer()).isEqualTo(Result.Answer.FAILED);
+          assertThat(failed.why()).contains("cannot be read");
+        })
+        .hasEntrySatisfying("few, by hand",
+            planned -> assertThat(planned.answer()).isEqualTo(Result.Answer.PLAN));
+  }
+
+  private static Reading<Event> unread() {
+    throw new UncheckedIOException(new IOException("soup.yaml cannot be read"));
   }
 
   @Test
@@ -119,8 +127,8 @@ class VariationsTest {
     Plan base = plan(Outcome.planned(event(whatIf().base()), List.of(), A_FEW, null, () -> false));
 
     Result cold = Objects.requireNonNull(attempt.of(run(2, null)));
-    Result warm = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base.event(), A_FEW, base))));
-    Result again = Objects.requireNonNull(attempt.of(run(2, WarmStart.of(base.event(), A_FEW, base))));
+    Result warm = Objects.requireNonNull(attempt.of(run(2, base)));
+    Result again = Objects.requireNonNull(attempt.of(run(2, base)));
 
     assertThat(warm.answer()).isEqualTo(Result.Answer.PLAN);
     assertThat(warm).isEqualTo(again);
@@ -132,9 +140,11 @@ class VariationsTest {
     return Objects.requireNonNull(attempt.of(run(index, null)));
   }
 
-  private Run run(long index, @Nullable WarmStart from) {
+  private Run run(long index, @Nullable Plan from) {
     WhatIf whatIf = whatIf();
-    return Run.of(whatIf.variation(index), whatIf.event(index), A_FEW, from, "test");
+    return Run.of(Digest.of(whatIf.written()), whatIf.variation(index), () -> whatIf.event(index), A_FEW,
+        from,
+        "test");
   }
 
   private WhatIf whatIf() {

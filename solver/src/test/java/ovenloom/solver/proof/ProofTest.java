@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ovenloom.model.menu.Event;
@@ -183,9 +184,9 @@ class ProofTest {
     }
   }
 
-  private static boolean isRefuted(Relaxation relaxation) {
+  private static boolean isRefuted(Supplier<Relaxation> relaxation) {
     Solving solving = new Solving(1);
-    solving.solve(relaxation.model());
+    solving.solve(relaxation.get().model());
     return solving.isRefuted();
   }
 
@@ -214,6 +215,17 @@ class ProofTest {
     Proof proof = new Proof(extents);
     proof.findBound(part);
     return Objects.requireNonNull(proof.bound(), "a bound").wishes();
+  }
+
+  @Test
+  void one_that_is_stopped_before_it_begins_shows_nothing() throws IOException {
+    Proof proof = new Proof(Extents.of(event(TWO_SAUCES)));
+
+    proof.stop();
+    proof.run();
+
+    assertThat(proof.clash()).isNull();
+    assertThat(proof.bound()).isNull();
   }
 
   @Test

@@ -18,7 +18,7 @@ import ovenloom.model.variation.Result;
  * Does runs side by side, one a core, and writes each result down as it comes. Of runs, only those that are being done are in memory, and the
  * next one; of the others, their names.
  */
-public final class Batch {
+public final class Runner {
 
   private final Results results;
   private final int cores;
@@ -43,11 +43,11 @@ public final class Batch {
   }
 
   /**
-   * A batch whose results go to a file.
+   * One whose results go to a file.
    *
    * @param cores how many runs are done side by side
    */
-  public Batch(Results results, int cores, Doing doing, Progress progress, BooleanSupplier stop) {
+  public Runner(Results results, int cores, Doing doing, Progress progress, BooleanSupplier stop) {
     this.results = results;
     this.cores = cores;
     this.doing = doing;

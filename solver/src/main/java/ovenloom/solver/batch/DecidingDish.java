@@ -16,15 +16,15 @@ import ovenloom.solver.proof.Clash;
 import ovenloom.solver.search.Found;
 
 /** The dish that decides how an event ends. */
-final class Deciding {
+final class DecidingDish {
 
-  private Deciding() {}
+  private DecidingDish() {}
 
   /**
    * Of a plan the dish that loses most at the table, or else costs the cooks most in the last hour; without a plan, the one that stands first
    * in its way.
    */
-  static @Nullable String dish(Event event, Outcome outcome) {
+  static @Nullable String of(Event event, Outcome outcome) {
     return switch (outcome) {
       case Outcome.APlan(Plan plan) -> dish(plan);
       case Outcome.TooMuch(Clash clash) -> first(clash.steps());

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ovenloom.model.variation.Result;
 
-class BatchTest {
+class RunnerTest {
 
   private static final int ALL = 200;
 
@@ -26,7 +26,7 @@ class BatchTest {
 
   @Test
   void every_run_is_done_once_and_all_are_there_in_the_end() throws IOException {
-    doing(Errands::result).run(ALL, BatchTest::run);
+    doing(Errands::result).run(ALL, RunnerTest::run);
 
     assertThat(names())
         .containsExactlyInAnyOrderElementsOf(IntStream.range(0, ALL).mapToObj(i -> "run " + i).toList());
@@ -34,8 +34,8 @@ class BatchTest {
 
   @Test
   void what_is_there_is_not_done_again() throws IOException {
-    doing(this::counted).run(50, BatchTest::run);
-    doing(this::counted).run(ALL, BatchTest::run);
+    doing(this::counted).run(50, RunnerTest::run);
+    doing(this::counted).run(ALL, RunnerTest::run);
 
     assertThat(done).hasValue(ALL);
     assertThat(names()).hasSize(ALL).doesNotHaveDuplicates();
@@ -52,12 +52,12 @@ class BatchTest {
   void whoever_stops_it_keeps_what_is_done_and_goes_on_later() throws IOException {
     AtomicInteger seen = new AtomicInteger();
     try (Results results = Results.in(folder.resolve("results.jsonl"))) {
-      new Batch(results, 2, Errands::result, (done, all, isNew) -> seen.incrementAndGet(),
+      new Runner(results, 2, Errands::result, (done, all, isNew) -> seen.incrementAndGet(),
           () -> seen.get() >= 20)
-          .run(ALL, BatchTest::run);
+          .run(ALL, RunnerTest::run);
     }
     int stopped = names().size();
-    doing(this::counted).run(ALL, BatchTest::run);
+    doing(this::counted).run(ALL, RunnerTest::run);
 
     assertThat(stopped).isBetween(20, 25);
     assertThat(done).hasValue(ALL - stopped);
@@ -66,7 +66,7 @@ class BatchTest {
 
   @Test
   void a_run_stopped_on_the_way_has_no_result() throws IOException {
-    doing(run -> null).run(ALL, BatchTest::run);
+    doing(run -> null).run(ALL, RunnerTest::run);
 
     assertThat(names()).isEmpty();
   }
@@ -78,9 +78,9 @@ class BatchTest {
         throw new IOException("No space left on device");
       }
       return Errands.result(run);
-    }).run(ALL, BatchTest::run)).isInstanceOf(IOException.class).hasMessage("No space left on device");
+    }).run(ALL, RunnerTest::run)).isInstanceOf(IOException.class).hasMessage("No space left on device");
     int before = names().size();
-    doing(Errands::result).run(ALL, BatchTest::run);
+    doing(Errands::result).run(ALL, RunnerTest::run);
 
     assertThat(before).isBetween(28, 33);
     assertThat(names()).hasSize(ALL).doesNotHaveDuplicates();
@@ -108,10 +108,10 @@ class BatchTest {
   }
 
   /** Two at a time, into one file. */
-  private Doer doing(Batch.Doing how) {
+  private Doer doing(Runner.Doing how) {
     return (all, runs) -> {
       try (Results results = Results.in(folder.resolve("results.jsonl"))) {
-        new Batch(results, 2, how, (done, of, isNew) -> {}, () -> false).run(all, runs);
+        new Runner(results, 2, how, (done, of, isNew) -> {}, () -> false).run(all, runs);
       }
     };
   }
