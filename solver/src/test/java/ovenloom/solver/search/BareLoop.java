@@ -120,23 +120,15 @@ final class BareLoop {
   private static void meet(Decisions next, Meeting meeting) {
     next.setBake(meeting.step(), meeting.way());
     next.setBake(meeting.other(), meeting.othersWay());
-    double[] wanted = turns(next);
+    double[] wanted = next.turns();
     wanted[meeting.step()] = wanted[meeting.other()] + 0.5;
     next.queueBy(wanted);
   }
 
   private static void shift(Decisions next, int step, int places) {
-    double[] wanted = turns(next);
+    double[] wanted = next.turns();
     wanted[step] += places + (places > 0 ? 0.5 : -0.5);
     next.queueBy(wanted);
-  }
-
-  private static double[] turns(Decisions decisions) {
-    double[] turns = new double[decisions.steps()];
-    for (int turn = 0; turn < turns.length; turn++) {
-      turns[decisions.step(turn)] = turn;
-    }
-    return turns;
   }
 
   private static void swap(Decisions next, int turn, int other) {
