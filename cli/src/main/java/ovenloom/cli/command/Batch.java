@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.WhyNot;
+import ovenloom.model.file.FileKind;
 import ovenloom.model.file.Reading;
 import ovenloom.model.file.WhatIf;
 import ovenloom.model.menu.Event;
@@ -83,7 +84,8 @@ final class Batch implements Callable<Integer> {
   @Override
   public Integer call() {
     return switch (whatIf.read()) {
-      case Reading.Mistaken<WhatIf>(var mistakes) -> Complaint.about(kit.err(), whatIf.file(), mistakes);
+      case Reading.Mistaken<WhatIf>(var mistakes) ->
+        Complaint.about(kit.err(), whatIf.file(), FileKind.WHAT_IF, mistakes);
       case Reading.Understood<WhatIf>(WhatIf variations, var sources, var notes) -> batch(variations);
     };
   }

@@ -8,17 +8,21 @@ import ovenloom.cli.sheet.BreakList;
 import ovenloom.cli.sheet.Harmless;
 import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;
+import ovenloom.model.file.FileKind;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
+import ovenloom.model.file.WhatIf;
+import ovenloom.model.file.WhatIfFile;
 import ovenloom.model.menu.Event;
 import ovenloom.model.plan.Plan;
+import ovenloom.model.variation.Axis;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "check", sortOptions = false, abbreviateSynopsis = true,
-    description = "Says what is wrong with a problem, or holds a plan for it against every rule.")
+    description = "Says what is wrong with a problem or a what-if file, or holds a plan for it against every rule.")
 final class Check implements Callable<Integer> {
 
   private final Kit kit;
@@ -36,8 +40,34 @@ final class Check implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    return file == null && FileKind.of(problem.file()) == FileKind.WHAT_IF ? whatIf() : problem();
+  }
+
+  private int whatIf() {
+    return switch (WhatIfFile.read(problem.file(), problem.root())) {
+      case Reading.Mistaken<WhatIf>(var mistakes) -> Complaint.about(kit.err(), problem.file(), mistakes);
+      case Reading.Understood<WhatIf>(WhatIf variations, var sources, var notes) -> understood(variations);
+    };
+  }
+
+  private int understood(WhatIf variations) {
+    StringBuilder text = new StringBuilder(problem.file() + " is understood: " + variations.name() + "\n"
+        + variations.size() + (variations.size() == 1 ? " variation" : " variations") + " along:\n");
+    for (Axis axis : variations.axes()) {
+      text.append("  ")
+          .append(axis.name())
+          .append(": ")
+          .append(String.join(", ", axis.choices()))
+          .append('\n');
+    }
+    kit.out().print(Harmless.text(text.toString()));
+    return Answer.A_PLAN;
+  }
+
+  private int problem() {
     return switch (problem.read()) {
-      case Reading.Mistaken<Event>(var mistakes) -> Complaint.about(kit.err(), problem.file(), mistakes);
+      case Reading.Mistaken<Event>(var mistakes) ->
+        Complaint.about(kit.err(), problem.file(), FileKind.PROBLEM, mistakes);
       case Reading.Understood<Event>(Event event, var sources, var notes) ->
         file == null ? understood(event, notes) : check(event, sources, notes, file);
     };

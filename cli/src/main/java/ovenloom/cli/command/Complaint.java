@@ -5,9 +5,12 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import ovenloom.cli.sheet.Harmless;
+import ovenloom.model.file.Fault;
+import ovenloom.model.file.FileKind;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.MistakeText;
 import ovenloom.model.file.Reading;
+import ovenloom.model.file.WhatIfFile;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -67,6 +70,24 @@ final class Complaint {
         "ovenloom: " + Harmless.text(file + ": " + (isWellWritten ? cannotBe(mistakes) : count(mistakes))));
     err.print(Harmless.text(MistakeText.of(mistakes)));
     return isWellWritten ? Answer.NO : Answer.WRONG;
+  }
+
+  /** The same of a file that was to be of some kind: where it is plainly of another, that and no more. */
+  static int about(PrintWriter err, Path file, FileKind asked, List<Mistake> mistakes) {
+    FileKind kind = FileKind.of(file);
+    boolean mayBeNothing = kind == FileKind.PROBLEM && mistakes.stream().noneMatch(Complaint::isNoWhatIf);
+    if (kind == asked || mayBeNothing) {
+      return about(err, file, mistakes);
+    }
+    return wrong(err, file + " is " + kind.inWords() + ", not " + asked.inWords(), switch (kind) {
+      case WHAT_IF -> "Plan its variations with compare or batch; check says what is wrong with it.";
+      case PLAN -> "Look at it with show, explain or heat.";
+      case PROBLEM -> "Plan it with solve; a what-if file names it as its event.";
+    });
+  }
+
+  private static boolean isNoWhatIf(Mistake mistake) {
+    return mistake.fault() instanceof Fault.MissingKey(String key, String of) && key.equals(WhatIfFile.KEY);
   }
 
   private static String cannotBe(List<Mistake> reasons) {

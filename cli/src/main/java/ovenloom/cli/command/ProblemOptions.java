@@ -34,8 +34,12 @@ final class ProblemOptions {
     return file;
   }
 
+  Path root() {
+    return Root.of(more.root, file);
+  }
+
   Reading<Event> read() {
-    return ProblemFile.read(file, Root.of(more.root, file),
+    return ProblemFile.read(file, root(),
         more.guests == null ? null : more.guests.intValue());
   }
 }

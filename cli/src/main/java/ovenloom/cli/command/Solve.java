@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import ovenloom.cli.sheet.BoundText;
 import ovenloom.cli.sheet.ClaimsText;
 import ovenloom.cli.sheet.ClashText;
+import ovenloom.model.file.FileKind;
 import ovenloom.model.file.Mistake;
 import ovenloom.model.file.PlanFile;
 import ovenloom.model.file.Reading;
@@ -54,7 +55,8 @@ final class Solve implements Callable<Integer> {
       return Complaint.wrong(kit.err(), obstacle);
     }
     return switch (problem.read()) {
-      case Reading.Mistaken<Event>(var mistakes) -> Complaint.about(kit.err(), problem.file(), mistakes);
+      case Reading.Mistaken<Event>(var mistakes) ->
+        Complaint.about(kit.err(), problem.file(), FileKind.PROBLEM, mistakes);
       case Reading.Understood<Event>(Event event, var sources, var notes) ->
         solve(event, sources, notes, target);
     };

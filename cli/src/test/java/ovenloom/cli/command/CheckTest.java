@@ -50,6 +50,52 @@ class CheckTest {
         .contains(expected.lines().filter(line -> line.startsWith("  Expected")).toList());
   }
 
+  @Test
+  void a_what_if_file_is_understood_without_planning_any_of_it() {
+    var typed = ovenloom("check", "../problems/one-oven-or-two.what-if.yaml");
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).isEqualTo("""
+        ../problems/one-oven-or-two.what-if.yaml is understood: One oven or two?
+        2 variations along:
+          ovens: one oven, two ovens
+        """);
+  }
+
+  @Test
+  void a_slip_in_the_name_of_a_cook_is_told_and_adds_nobody() throws IOException {
+    Files.copy(SOUP, folder.resolve("soup.yaml"));
+    Path slip = Files.writeString(folder.resolve("slip.yaml"), """
+        ovenloom: 1
+        what if: Longer
+        event: soup.yaml
+        axes:
+          soup: {longer: {cooks: {Cok: {hours: {on the day: 9:00-21:00}}}}}
+        """);
+
+    var typed = ovenloom("check", slip);
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("Did you mean");
+  }
+
+  @Test
+  void a_command_for_problems_says_so_of_a_what_if_file_and_the_other_way() {
+    var solve = ovenloom("solve", "../problems/one-oven-or-two.what-if.yaml");
+    var batch = ovenloom("batch", "../problems/friday-dinner.yaml", "-o", folder.resolve("runs"));
+
+    assertThat(solve.code()).isEqualTo(2);
+    assertThat(solve.err()).isEqualTo("""
+        ovenloom: ../problems/one-oven-or-two.what-if.yaml is a what-if file, not a problem
+          Plan its variations with compare or batch; check says what is wrong with it.
+        """);
+    assertThat(batch.code()).isEqualTo(2);
+    assertThat(batch.err()).isEqualTo("""
+        ovenloom: ../problems/friday-dinner.yaml is a problem, not a what-if file
+          Plan it with solve; a what-if file names it as its event.
+        """);
+  }
+
   private Path pork(int core, int overcook) throws IOException {
     return Files.writeString(folder.resolve("pork.yaml"),
         """

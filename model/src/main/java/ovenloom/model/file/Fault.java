@@ -72,6 +72,13 @@ public sealed interface Fault {
     }
   }
 
+  /**
+   * A name in a patch that nothing has, and that is a slip of the pen away from one that something has.
+   *
+   * @param key by which one that is truly new says its name itself
+   */
+  record AlmostKnown(String written, String kind, String nearest, String key) implements Fault {}
+
   /** A name two things of a kind would share. */
   record RepeatedName(String name, String kind) implements Fault {}
 

@@ -6,13 +6,24 @@ import java.nio.file.Path;
 public enum FileKind {
 
   /** An event and its variations, for {@link WhatIfFile}. */
-  WHAT_IF,
+  WHAT_IF("a what-if file"),
 
   /** A plan with its event, for {@link PlanFile}. */
-  PLAN,
+  PLAN("a plan"),
 
   /** An event, for {@link ProblemFile}. */
-  PROBLEM;
+  PROBLEM("a problem");
+
+  private final String words;
+
+  FileKind(String words) {
+    this.words = words;
+  }
+
+  /** With its article. */
+  public String inWords() {
+    return words;
+  }
 
   /** One that says nothing else is taken for a problem, and so is one that cannot be read: who reads it tells what is wrong with it. */
   public static FileKind of(Path file) {

@@ -65,10 +65,24 @@ final class Members {
     byName.put(name.text(), called);
   }
 
+  /** Why a patch that does not say its name itself adds none that is called so: another is called nearly so; null where none is. */
+  @Nullable
+  Fault almostKnown(String name, Written patch) {
+    String nearest = name(patch, nameKey) == null ? Nearest.bySlip(name, byName.keySet()) : null;
+    return nearest == null ? null : new Fault.AlmostKnown(name, kind(), nearest, nameKey);
+  }
+
   Fault unknown(String name) {
-    String kind = nameKey.equals("do") ? "step" : nameKey.equals("dish") ? "dish" : "thing here called";
     List<String> known = List.copyOf(byName.keySet());
-    return new Fault.UnknownName(name, kind, Nearest.to(name, known), known, false);
+    return new Fault.UnknownName(name, kind(), Nearest.to(name, known), known, false);
+  }
+
+  private String kind() {
+    return switch (nameKey) {
+      case "do" -> "step";
+      case "dish" -> "dish";
+      default -> "thing here called";
+    };
   }
 
   List<Written> all() {

@@ -65,6 +65,7 @@ final class MergePatch {
     for (Written.Entry change : patch.entries()) {
       String name = change.key().text();
       Written old = members.called(name);
+      Fault slip = old == null ? members.almostKnown(name, change.value()) : null;
       if (change.value() instanceof Written.Nothing nothing) {
         desk.mistake(change.key().place(), nothing.fault(name));
       } else if (takesOut(change.value()) && old == null) {
@@ -73,6 +74,8 @@ final class MergePatch {
         members.takeOut(name);
       } else if (old != null) {
         members.put(name, over(old, change.value()));
+      } else if (slip != null) {
+        desk.mistake(change.key().place(), slip);
       } else {
         members.add(change.key(), over(nothing(change), change.value()));
       }

@@ -79,6 +79,9 @@ public final class MistakeText {
       case Fault.RepeatedKey(String key, int firstLine) ->
         new Said(quoted(key) + " is here twice", "The first is in line " + firstLine + ". Keep one of them.");
       case Fault.UnknownName name -> unknownName(name);
+      case Fault.AlmostKnown(String written, String kind, String nearest, String key) ->
+        new Said("there is no " + kind + " " + quoted(written), "Did you mean " + quoted(nearest)
+            + "? If it is a new one, write among its keys \"" + key + ": " + visible(written) + "\".");
       case Fault.RepeatedName(String name, String kind) ->
         new Said("there is another " + kind + " " + quoted(name), "Give one of them another name.");
       case Fault.CommaInside(String written) ->

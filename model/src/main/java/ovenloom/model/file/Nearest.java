@@ -26,6 +26,18 @@ public final class Nearest {
     return least <= Math.max(1, written.length() / 3) ? best : insteadOf(written, known);
   }
 
+  /** The known word that this one is a single slip away from, or null; a number more or less is none. */
+  static @Nullable String bySlip(String written, Collection<String> known) {
+    String nearest = to(written, known);
+    return nearest == null || slips(written, nearest) > 1 || lettersOf(written).equals(lettersOf(nearest))
+        ? null
+        : nearest;
+  }
+
+  private static String lettersOf(String word) {
+    return word.replaceAll("\\d", "");
+  }
+
   /** A mixing bowl is a bowl: the longest known word with which what was written ends, or null. */
   private static @Nullable String insteadOf(String written, Collection<String> known) {
     return known.stream()

@@ -63,6 +63,26 @@ class MergePatchTest {
   }
 
   @Test
+  void a_slip_of_the_pen_is_told_and_adds_nothing() {
+    assertThat(patched("[{do: boil}]", "{boill: {takes: 30 min}}")).isEqualTo("[{\"do\":\"boil\"}]");
+
+    assertThat(MistakeText.of(desk.mistakes().all())).contains("there is no step \"boill\"")
+        .contains("Did you mean \"boil\"? If it is a new one, write among its keys \"do: boill\".");
+  }
+
+  @Test
+  void what_says_its_name_itself_is_new_however_much_it_is_like_another() {
+    assertThat(patched("[{name: Ana}]", "{Anna: {name: Anna}}"))
+        .isEqualTo("[{\"name\":\"Ana\"},{\"name\":\"Anna\"}]");
+  }
+
+  @Test
+  void a_second_oven_is_no_slip_of_the_first() {
+    assertThat(patched("[{name: oven 1}]", "{oven 2: {dial: gas 1 to gas 9}}"))
+        .isEqualTo("[{\"name\":\"oven 1\"},{\"name\":\"oven 2\",\"dial\":\"gas 1 to gas 9\"}]");
+  }
+
+  @Test
   void a_list_of_which_two_have_one_name_is_patched_as_the_standard_says() {
     assertThat(patched("[{name: pot}, {name: pot}]", "{pot: 2}")).isEqualTo("{\"pot\":2}");
   }
