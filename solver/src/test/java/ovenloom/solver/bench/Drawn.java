@@ -6,12 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.file.ProblemFile;
 import ovenloom.model.file.Reading;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Work;
+import ovenloom.solver.exact.LargeKitchen;
 import ovenloom.solver.search.RandomSupper;
 
 /** A kitchen and its menu, drawn by lot. */
@@ -40,16 +42,29 @@ record Drawn(long seed, String text, Event event) {
     }
   }
 
+  /** The fewest dishes of a {@link LargeKitchen}; each next seed has two more, so many sizes in turn. */
+  private static final int DISHES = 68;
+  private static final int SPREAD = 5;
+
+  /** As many as there are of 250 to 300 steps, but in kitchens of which CP-SAT can be told all rules. */
+  static List<Drawn> forTheFullModel() {
+    return all(Size.TO_300_STEPS, seed -> LargeKitchen.text(seed, DISHES + 2 * Math.floorMod(seed, SPREAD)));
+  }
+
   String digest() {
     return Digest.of(text);
   }
 
   /** The first so many seeds with as many steps as there are to be. */
   static List<Drawn> all(Size size) {
+    return all(size, seed -> RandomSupper.feast(seed, size.dishes(seed), size.ovens(seed)));
+  }
+
+  private static List<Drawn> all(Size size, LongFunction<String> text) {
     try {
       Path folder = Files.createTempDirectory("drawn");
       List<Drawn> all = LongStream.iterate(0, seed -> seed + 1)
-          .mapToObj(seed -> drawn(seed, size, folder))
+          .mapToObj(seed -> drawn(seed, size, text.apply(seed), folder))
           .filter(Objects::nonNull)
           .limit(size.kitchens())
           .toList();
@@ -60,8 +75,7 @@ record Drawn(long seed, String text, Event event) {
     }
   }
 
-  private static @Nullable Drawn drawn(long seed, Size size, Path folder) {
-    String text = RandomSupper.feast(seed, size.dishes(seed), size.ovens(seed));
+  private static @Nullable Drawn drawn(long seed, Size size, String text, Path folder) {
     Event event = read(text, folder);
     int steps = event == null ? 0 : Work.of(event).steps().size();
     return event != null && steps >= size.least() && steps <= size.most() ? new Drawn(seed, text, event)

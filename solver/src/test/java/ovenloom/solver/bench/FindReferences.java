@@ -5,6 +5,13 @@ import static ovenloom.solver.bench.Kitchens.inAFolder;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import ovenloom.model.audit.Audit;
+import ovenloom.model.audit.Break;
+import ovenloom.model.audit.score.Reckoning;
+import ovenloom.model.menu.Event;
+import ovenloom.model.plan.Plan;
+import ovenloom.solver.exact.FullModel;
 import ovenloom.solver.exact.JustImpossible;
 import ovenloom.solver.proof.PointsBound;
 
@@ -18,10 +25,14 @@ public final class FindReferences {
   /** Of the search; none that is measured has it. */
   private static final long SEED = 1_000;
 
+  /** What CP-SAT has for a kitchen of which it is told all rules. */
+  private static final int FULL_MODEL_SECONDS = 300;
+
   private FindReferences() {}
 
   public static void main(String[] arguments) throws IOException {
     impossible();
+    fullModel();
     Duration time = Duration.ofSeconds(Long.parseLong(arguments[0]));
     for (Drawn.Size size : List.of(Drawn.Size.TO_60_STEPS, Drawn.Size.TO_120_STEPS,
         Drawn.Size.TO_300_STEPS)) {
@@ -39,6 +50,29 @@ public final class FindReferences {
             Long.toString(PointsBound.of(kitchen.event()))));
       }
     }
+  }
+
+  private static void fullModel() throws IOException {
+    References known = References.in(References.FULL_MODEL);
+    for (Drawn kitchen : Drawn.forTheFullModel()) {
+      if (known.of(kitchen.digest()).isEmpty()) {
+        FullModel.Reached reached = FullModel.of(kitchen.event(), FULL_MODEL_SECONDS);
+        known.keep(kitchen.digest(), List.of(audited(kitchen.event(), reached.plan()),
+            Integer.toString(FULL_MODEL_SECONDS), Long.toString(reached.bound())));
+      }
+    }
+  }
+
+  /** Its points, as they are counted; a plan of CP-SAT says nothing of the wishes that weigh nothing. */
+  private static String audited(Event event, @Nullable Plan plan) {
+    if (plan == null) {
+      return Kitchens.NO_PLAN_KNOWN;
+    }
+    List<Break> breaks = Audit.of(event, plan).stream().filter(each -> !each.rule().equals("score")).toList();
+    if (!breaks.isEmpty()) {
+      throw new IllegalStateException(event.name() + ": " + breaks);
+    }
+    return Double.toString(Planning.points(Reckoning.of(event, plan)));
   }
 
   private static String better(List<String> words, Measured found) {

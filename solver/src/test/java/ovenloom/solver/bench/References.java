@@ -13,8 +13,9 @@ import java.util.stream.Stream;
 /** What was found out once and is kept: lines of words, the first of which is the {@link Digest} of an instance. */
 final class References {
 
-  /** Of kitchens, and of those that were made impossible. */
+  /** Of kitchens; of those of which CP-SAT was told all rules; and of those that were made impossible. */
   static final String BEST_KNOWN = "best-known.txt";
+  static final String FULL_MODEL = "full-model.txt";
   static final String IMPOSSIBLE = "just-impossible.txt";
 
   private final Path file;

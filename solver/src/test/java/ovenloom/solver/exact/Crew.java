@@ -8,14 +8,19 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.kitchen.Oven;
+import ovenloom.model.measure.Stretch;
+import ovenloom.model.measure.Stretches;
 
-/** Cooks do one thing at a time, but for loads and unloads of one oven in one breath. */
+/** Cooks are at work from the beginning of what they do to its end, and do one thing at a time, but for loads and unloads of one oven in one breath. */
 final class Crew {
 
   private record Pair(Task one, Task other) {}
@@ -23,6 +28,9 @@ final class Crew {
   private final Cp cp;
   private final Steps steps;
   private final List<Task> tasks;
+  /** By task and cook the choice of each minute to start. */
+  private final IdentityHashMap<Task, Map<Cook, Map<Integer, Literal>>> starts = new IdentityHashMap<>();
+
   private final Map<Pair, Literal> inOneBreath = new LinkedHashMap<>();
   private final Map<Cook, Map<Integer, LinearArgument>> busy = new HashMap<>();
 
@@ -30,6 +38,7 @@ final class Crew {
     this.cp = cp;
     this.steps = steps;
     this.tasks = tasks;
+    tasks.forEach(task -> starts.put(task, starts(task)));
     for (Task one : tasks) {
       for (Task other : tasks) {
         breath(one, other);
@@ -54,6 +63,38 @@ final class Crew {
     return own.computeIfAbsent(minute, at -> busy(at, cook));
   }
 
+  private Map<Cook, Map<Integer, Literal>> starts(Task task) {
+    Map<Cook, Map<Integer, Literal>> all = new LinkedHashMap<>();
+    task.by().forEach((cook, does) -> {
+      Map<Integer, Literal> own = starts(cook, task);
+      cp.equal(Cp.sum(own.values()), does);
+      all.put(cook, own);
+    });
+    return all;
+  }
+
+  private Map<Integer, Literal> starts(Cook cook, Task task) {
+    Map<Integer, Literal> own = new TreeMap<>();
+    Stretches free = new Stretches(cook.hours()).without(new Stretches(cook.breaks()));
+    for (int minute = task.window().from(); minute + task.minutes() <= task.window().to(); minute++) {
+      if (free.encloses(new Stretch(minute, minute + task.minutes()))) {
+        BoolVar then = cp.choice("starts at " + minute);
+        cp.model().addEquality(task.start(), minute).onlyEnforceIf(then);
+        own.put(minute, then);
+      }
+    }
+    return own;
+  }
+
+  /** The choices by which a cook is at a task at a minute. */
+  private List<Literal> covers(Task task, Cook cook, int minute) {
+    Map<Integer, Literal> own = starts.getOrDefault(task, Map.of()).getOrDefault(cook, Map.of());
+    return IntStream.rangeClosed(minute - task.minutes() + 1, minute)
+        .mapToObj(own::get)
+        .filter(Objects::nonNull)
+        .toList();
+  }
+
   private void breath(Task one, Task other) {
     Bake bake = one.bake();
     Bake another = other.bake();
@@ -76,7 +117,7 @@ final class Crew {
     List<Literal> work = new ArrayList<>();
     List<Task> doors = new ArrayList<>();
     for (Task task : tasks) {
-      List<Literal> covers = task.covers(cook, minute);
+      List<Literal> covers = covers(task, cook, minute);
       if (!task.isAtTheDoor()) {
         work.addAll(covers);
       } else if (!covers.isEmpty()) {
@@ -86,12 +127,12 @@ final class Crew {
     cp.model().addAtMostOne(work);
     for (int i = 0; i < doors.size(); i++) {
       List<Literal> with = new ArrayList<>(work);
-      with.addAll(doors.get(i).covers(cook, minute));
+      with.addAll(covers(doors.get(i), cook, minute));
       cp.model().addAtMostOne(with);
       for (int j = 0; j < i; j++) {
         LinearExprBuilder both = LinearExpr.newBuilder();
-        doors.get(i).covers(cook, minute).forEach(both::add);
-        doors.get(j).covers(cook, minute).forEach(both::add);
+        covers(doors.get(i), cook, minute).forEach(both::add);
+        covers(doors.get(j), cook, minute).forEach(both::add);
         both.addTerm(inOneBreath(doors.get(i), doors.get(j)), -1);
         cp.atMost(both, 1);
       }
@@ -102,7 +143,7 @@ final class Crew {
     List<Literal> work = new ArrayList<>();
     List<List<Literal>> doors = new ArrayList<>();
     for (Task task : tasks) {
-      List<Literal> covers = task.isServing() ? List.of() : task.covers(cook, minute);
+      List<Literal> covers = task.isServing() ? List.of() : covers(task, cook, minute);
       if (!task.isAtTheDoor()) {
         work.addAll(covers);
       } else if (!covers.isEmpty()) {

@@ -9,7 +9,6 @@ import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Warmth;
 import ovenloom.model.measure.Setting;
 import ovenloom.model.measure.Stretch;
-import ovenloom.model.menu.Event;
 import ovenloom.model.plan.OvenLog;
 import ovenloom.model.plan.OvenLog.Doing;
 
@@ -26,10 +25,10 @@ final class DialLog {
   private final List<OvenLog.Span> spans = new ArrayList<>();
   private final List<Stretch> waitsOff = new ArrayList<>();
 
-  DialLog(Event event, Answers answers, OvenLine line) {
+  DialLog(Answers answers, Oven oven, List<OvenUse> all) {
     this.answers = answers;
-    oven = line.dial().oven();
-    for (OvenUse use : line.dial().uses()) {
+    this.oven = oven;
+    for (OvenUse use : all) {
       use.at().forEach((mark, at) -> {
         if (answers.is(at)) {
           uses.add(use(use));

@@ -5,8 +5,11 @@ import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Kitchen;
+import ovenloom.model.kitchen.Oven;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
 import ovenloom.model.menu.Event;
@@ -53,11 +56,12 @@ final class Exact {
     stove = new Stove(cp, steps, waits);
     new Counted(cp, steps, waits);
     vessels = new Vessels(cp, steps);
-    tasks = new Tasks(cp, steps, bakes, vessels.washes());
+    tasks = new Tasks(cp, steps, bakes, vessels.washes(), event.cooks());
     Crew crew = new Crew(cp, steps, tasks.all());
     new Doors(cp, steps, bakes, tasks.all(), crew);
     loss = new TableLoss(cp, steps, waits);
-    points = new Points(cp, steps, waits, bakes, ovens, stove, crew, vessels.washes(), heat);
+    points = new Points(cp, steps, waits, bakes, heat, vessels.washes());
+    points.add(new Bustle(cp, steps, ovens, stove, crew));
   }
 
   /**
@@ -66,8 +70,17 @@ final class Exact {
    * @throws UnsupportedOperationException for an event with something in it that this knows no rule for
    */
   static Answer of(Event event) {
+    return of(event, A_LEVEL);
+  }
+
+  /**
+   * The best plan, where a point lost at the table weighs so many points of the wishes.
+   *
+   * @throws UnsupportedOperationException for an event with something in it that this knows no rule for
+   */
+  static Answer of(Event event, int level) {
     NativeLibrary.isLoaded();
-    return new Exact(event).solve();
+    return new Exact(event).solve(level);
   }
 
   /**
@@ -86,16 +99,22 @@ final class Exact {
     };
   }
 
-  private Answer solve() {
+  private Answer solve(int level) {
     LinearArgument lost = Cp.sum(loss.byDish().values());
-    cp.model().minimize(LinearExpr.newBuilder().addTerm(lost, A_LEVEL).add(points.sum()).build());
+    cp.model().minimize(LinearExpr.newBuilder().addTerm(lost, level).add(points.sum()).build());
     CpSolver solver = solver();
     if (!isSolved(solver)) {
       return new Answer.NoPlan();
     }
+    Answers answers = new Answers(solver);
+    Roster roster = new Roster(answers, tasks.all(), Map.of());
     return new Answer.Best(
-        new FairPlan(event, new Answers(solver), steps, waits, bakes, ovens, racks, shelves, stove,
-            tasks, vessels, loss, points).plan());
+        new FairPlan(event, answers, steps, waits, bakes, uses(), racks, shelves, stove, tasks,
+            roster, vessels, loss, points).plan());
+  }
+
+  private Map<Oven, List<OvenUse>> uses() {
+    return ovens.stream().collect(Collectors.toMap(line -> line.dial().oven(), line -> line.dial().uses()));
   }
 
   private static CpSolver solver() {

@@ -28,8 +28,9 @@ import ovenloom.model.plan.Where;
 
 /** Writes down as a plan what a solved model chose. */
 record FairPlan(Event event, Answers answers, Steps steps, Waits waits, List<Bake> bakes,
-    List<OvenLine> ovens,
-    Racks racks, Shelves shelves, Stove stove, Tasks tasks, Vessels vessels, TableLoss loss, Points points) {
+    Map<Oven, List<OvenUse>> ovens,
+    Racks racks, Shelves shelves, Stove stove, Tasks tasks, Roster roster, Vessels vessels, TableLoss loss,
+    Points points) {
 
   Plan plan() {
     List<Placement> placements = new ArrayList<>();
@@ -42,8 +43,10 @@ record FairPlan(Event event, Answers answers, Steps steps, Waits waits, List<Bak
       }
     }
     placements.sort(Comparator.comparingInt(each -> each.when().from()));
-    List<OvenLog> logs = ovens.stream()
-        .map(oven -> new DialLog(event, answers, oven).log())
+    List<OvenLog> logs = event.kitchen()
+        .ovens()
+        .stream()
+        .map(oven -> new DialLog(answers, oven, ovens.getOrDefault(oven, List.of())).log())
         .filter(log -> !log.spans().isEmpty())
         .toList();
     return new Plan(event, List.of(), placements, stays, logs, washes(), List.of(), score());
@@ -81,13 +84,7 @@ record FairPlan(Event event, Answers answers, Steps steps, Waits waits, List<Bak
 
   private HandsOn hands(Task task) {
     int from = answers.of(task.start());
-    List<String> cooks = new ArrayList<>();
-    task.by().forEach((cook, does) -> {
-      if (answers.is(does)) {
-        cooks.add(cook.name());
-      }
-    });
-    return new HandsOn(task.act(), new Stretch(from, from + task.minutes()), cooks);
+    return new HandsOn(task.act(), new Stretch(from, from + task.minutes()), roster.cooks(task));
   }
 
   private Stretch stretch(LinearArgument from, LinearArgument to) {

@@ -148,10 +148,7 @@ final class Heat {
   }
 
   private void refuseWhatIsNotSaidHere(Dish dish) {
-    boolean isWarmLoad = steps.event().kitchen().stores().stream().anyMatch(this::mayBeTooMuchAtOnce);
-    if (isWarmLoad) {
-      throw new UnsupportedOperationException("so much warm food for a fridge");
-    }
+    refuseAWarmLoad();
     if (!isPerishable(dish)) {
       return;
     }
@@ -176,6 +173,13 @@ final class Heat {
             .anyMatch(limit -> store.holds().compareTo(limit.temperature()) > 0));
     if (isTooWarm) {
       throw new UnsupportedOperationException("a fridge that is too warm");
+    }
+  }
+
+  /** How much warm food a fridge takes is no rule here; asked for food on a journey, and by who wants it of all food. */
+  void refuseAWarmLoad() {
+    if (steps.event().kitchen().stores().stream().anyMatch(this::mayBeTooMuchAtOnce)) {
+      throw new UnsupportedOperationException("so much warm food for a fridge");
     }
   }
 

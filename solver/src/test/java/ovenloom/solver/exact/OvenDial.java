@@ -15,13 +15,13 @@ final class OvenDial {
 
   private final Cp cp;
   private final Oven oven;
-  private final List<OvenUse> uses = new ArrayList<>();
+  private final List<OvenUse> uses;
   private final List<OvenBlock> blocks = new ArrayList<>();
 
   OvenDial(Cp cp, Oven oven, List<Bake> bakes) {
     this.cp = cp;
     this.oven = oven;
-    bakes.stream().filter(bake -> bake.canBeIn(oven)).forEach(this::addUses);
+    uses = OvenUse.all(cp, oven, bakes);
     for (int i = 0; i < uses.size(); i++) {
       blocks.add(block(i));
     }
@@ -55,26 +55,6 @@ final class OvenDial {
   /** Every mark anything may be at. */
   List<Temperature> marks() {
     return uses.stream().flatMap(use -> use.at().keySet().stream()).distinct().sorted().toList();
-  }
-
-  private void addUses(Bake bake) {
-    for (int stage = 0; stage < bake.stages().size(); stage++) {
-      Map<Temperature, Literal> at = new TreeMap<>();
-      for (Bake.Way way : bake.ways()) {
-        if (way.oven().equals(oven)) {
-          Temperature mark = way.marks().get(stage).temperature();
-          int of = stage;
-          at.computeIfAbsent(mark, each -> bake.at(oven, of, each));
-        }
-      }
-      uses.add(new OvenUse(bake, stage, bake.stages().get(stage), at));
-    }
-    Wait wait = bake.afterwards();
-    if (wait != null && !wait.hold().isEmpty()) {
-      Literal held = cp.both(bake.in(oven), wait.hold().getFirst());
-      Span when = cp.span(wait.from(), wait.to());
-      uses.add(new OvenUse(bake, bake.stages().size(), when, Map.of(oven.hold().temperature(), held)));
-    }
   }
 
   private OvenBlock block(int number) {

@@ -9,12 +9,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import ovenloom.model.kitchen.Burner;
-import ovenloom.model.kitchen.Cook;
-import ovenloom.model.kitchen.Oven;
-import ovenloom.model.measure.Stretch;
-import ovenloom.model.measure.Stretches;
-import ovenloom.model.menu.Course;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Wish;
 
@@ -29,21 +23,26 @@ final class Points {
   private final Waits waits;
   private final Map<Wish, LinearArgument> byWish = new EnumMap<>(Wish.class);
 
-  Points(Cp cp, Steps steps, Waits waits, List<Bake> bakes, List<OvenLine> ovens, Stove stove, Crew crew,
-      List<WashUp> washes, Heat heat) {
+  /** Of all that has to do with food and vessels alone: what {@link Bustle} counts is left at 0. */
+  Points(Cp cp, Steps steps, Waits waits, List<Bake> bakes, Heat heat, List<WashUp> washes) {
     this.cp = cp;
     this.steps = steps;
     this.waits = waits;
     if (cp.from() < 0 || cp.to() > DAY) {
       throw new UnsupportedOperationException("other days");
     }
+    for (Wish wish : Wish.values()) {
+      byWish.put(wish, LinearExpr.constant(0));
+    }
     byWish.put(Wish.FRESHNESS, freshness());
     byWish.put(Wish.SETTING, LinearExpr.newBuilder().add(setting(bakes)).add(heat.overcooked()).build());
-    byWish.put(Wish.CALM, calm(crew));
-    byWish.put(Wish.DIAL, dial(ovens));
-    byWish.put(Wish.ENERGY, energy(ovens, stove));
     byWish.put(Wish.SESSIONS, Cp.sum(washes.stream().map(WashUp::isDone).toList()));
-    byWish.put(Wish.STEADY, LinearExpr.constant(0));
+  }
+
+  void add(Bustle bustle) {
+    byWish.put(Wish.CALM, bustle.calm());
+    byWish.put(Wish.DIAL, bustle.dial());
+    byWish.put(Wish.ENERGY, bustle.energy());
   }
 
   Map<Wish, LinearArgument> byWish() {
@@ -101,80 +100,5 @@ final class Points {
       all.add(points.build());
     }
     return Cp.sum(all);
-  }
-
-  private LinearArgument calm(Crew crew) {
-    LinearExprBuilder calm = LinearExpr.newBuilder();
-    for (int minute = cp.from(); minute < cp.to(); minute++) {
-      if (before(60).contains(minute)) {
-        for (Cook cook : steps.event().cooks()) {
-          calm.add(crew.busy(cook, minute));
-        }
-      }
-      if (before(120).contains(minute)) {
-        calm.addTerm(noHandIsFree(crew, minute), 2);
-      }
-    }
-    return calm.add(cp.floored(crew.minutes(), 20, MOST, "work on the day")).build();
-  }
-
-  private Stretches before(int minutes) {
-    List<Stretch> before = new ArrayList<>();
-    for (Course course : steps.event().courses()) {
-      if (steps.event().dishes().stream().anyMatch(dish -> dish.course().equals(course.name()))) {
-        before.add(new Stretch(course.at() - minutes, course.at()));
-      }
-    }
-    return new Stretches(before);
-  }
-
-  private LinearArgument noHandIsFree(Crew crew, int minute) {
-    LinearExprBuilder busy = LinearExpr.newBuilder();
-    int there = 0;
-    for (Cook cook : steps.event().cooks()) {
-      if (new Stretches(cook.hours()).without(new Stretches(cook.breaks())).contains(minute)) {
-        busy.add(crew.busy(cook, minute));
-        there++;
-      }
-    }
-    if (there == 0) {
-      return LinearExpr.constant(0);
-    }
-    IntVar none = cp.number(0, 1, "no hand is free");
-    cp.atMost(busy.add(1 - there), none);
-    return none;
-  }
-
-  private LinearArgument dial(List<OvenLine> ovens) {
-    LinearExprBuilder turns = LinearExpr.newBuilder();
-    ovens.forEach(oven -> oven.gaps().forEach(gap -> turns.addTerm(gap.turned(), 5)));
-    return turns.build();
-  }
-
-  private LinearArgument energy(List<OvenLine> ovens, Stove stove) {
-    int unit = 100;
-    LinearExprBuilder energy = LinearExpr.newBuilder();
-    for (OvenLine line : ovens) {
-      Oven oven = line.dial().oven();
-      line.dial()
-          .blocks()
-          .forEach(
-              block -> energy.addTerm(Cp.minus(block.to(), block.from()), oven.holding().watts() / unit));
-      line.gaps().forEach(gap -> energy.add(gap.energy(unit)));
-      energy.addTerm(line.firstPreheat(), oven.heating().watts() / unit);
-    }
-    List<Integer> powers = steps.event()
-        .kitchen()
-        .burners()
-        .stream()
-        .map(Burner::power)
-        .map(power -> power.watts())
-        .distinct()
-        .toList();
-    if (powers.size() > 1) {
-      throw new UnsupportedOperationException("burners of different power");
-    }
-    stove.minutes().forEach(minutes -> energy.addTerm(minutes, powers.getFirst() / unit));
-    return cp.floored(energy.build(), 6000 / unit, MOST, "energy");
   }
 }

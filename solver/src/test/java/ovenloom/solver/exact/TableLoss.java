@@ -7,13 +7,17 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.life.Warmness;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
+import ovenloom.model.menu.Keeps;
 
 /** What hot dishes lose from their last heat to the table, where less is better. */
 final class TableLoss {
@@ -67,13 +71,17 @@ final class TableLoss {
         .add(served)
         .addTerm(steps.end(last.index()), -1);
     BatchStep step = last;
+    BatchStep end = last;
+    int most = 0;
     while (step != null) {
       BatchStep next = next(step, ours);
+      end = step;
+      most += longest(step) + (next == null ? 0 : next.mostMinutes() - next.minutes());
       minutes.addTerm(keptHot(step, next == null ? served : steps.start(next.index())), -1);
       minutes.add(next == null ? 0 : -next.minutes());
       step = next;
     }
-    int most = cp.to() - cp.from();
+    most = isTakenWhenServed(end, ours) ? Math.min(most, cp.to() - cp.from()) : cp.to() - cp.from();
     IntVar waited = cp.number(0, most, "waited by " + dish.name());
     cp.atMost(minutes, waited);
     long[] tenths = LongStream.rangeClosed(0, most)
@@ -82,6 +90,33 @@ final class TableLoss {
     IntVar lost = cp.number(0, tenths[most], "lost by " + dish.name());
     cp.model().addElement(waited, tenths, lost);
     return lost;
+  }
+
+  /** Whether the wait of a step is over when its dish is served; it may go into another dish, or wait for others of its own. */
+  private boolean isTakenWhenServed(BatchStep end, List<BatchStep> ours) {
+    boolean isPlated = ours.stream().anyMatch(step -> step.step().serve());
+    return isPlated ? steps.work()
+        .outOf(end.index())
+        .stream()
+        .anyMatch(link -> link.makesAStay() && steps.all().get(link.to()).step().serve())
+        : steps.work().goesToTheTable(end.index());
+  }
+
+  /** Minutes that it waits, by its own limits. */
+  private int longest(BatchStep step) {
+    Keeps keeps = step.step().keeps() == null ? Keeps.HARDLY : step.step().keeps();
+    IntStream links = steps.work()
+        .outOf(step.index())
+        .stream()
+        .map(link -> link.link().most())
+        .filter(Objects::nonNull)
+        .mapToInt(Integer::intValue);
+    IntStream places = Stream
+        .concat(keeps.stores().values().stream(), Stream.of(keeps.burner(), keeps.oven()))
+        .filter(Objects::nonNull)
+        .mapToInt(Integer::intValue);
+    int counter = keeps.counter() == null ? 0 : keeps.counter();
+    return Keeps.FREE_ON_THE_COUNTER + Math.max(counter, links.max().orElse(0)) + places.max().orElse(0);
   }
 
   private boolean leadsTo(BatchStep one, BatchStep other) {

@@ -2,12 +2,10 @@ package ovenloom.solver.exact;
 
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.Literal;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Cook;
+import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.plan.HandsOn;
 
@@ -19,10 +17,10 @@ import ovenloom.model.plan.HandsOn;
  * @param cooks how many
  * @param isDone absent where it must be
  * @param by the choice of each cook
- * @param starts for each cook the choice of each minute to start
+ * @param window when it may be at all
  */
 record Task(HandsOn.Act act, @Nullable BatchStep step, @Nullable Bake bake, LinearArgument start, int minutes,
-    int cooks, @Nullable Literal isDone, Map<Cook, Literal> by, Map<Cook, Map<Integer, Literal>> starts) {
+    int cooks, @Nullable Literal isDone, Map<Cook, Literal> by, Stretch window) {
 
   /** Whether it may be done in the same breath as another at the same oven. */
   boolean isAtTheDoor() {
@@ -31,14 +29,5 @@ record Task(HandsOn.Act act, @Nullable BatchStep step, @Nullable Bake bake, Line
 
   boolean isServing() {
     return step != null && step.step().serve();
-  }
-
-  /** The choices by which a cook is at it at a minute. */
-  List<Literal> covers(Cook cook, int minute) {
-    Map<Integer, Literal> mine = starts.getOrDefault(cook, Map.of());
-    return IntStream.rangeClosed(minute - minutes + 1, minute)
-        .mapToObj(mine::get)
-        .filter(Objects::nonNull)
-        .toList();
   }
 }

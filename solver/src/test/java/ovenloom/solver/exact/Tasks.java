@@ -6,30 +6,36 @@ import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.measure.Stretch;
-import ovenloom.model.measure.Stretches;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Need;
 import ovenloom.model.plan.HandsOn.Act;
 
-/** All that takes hands: each stretch of it by cooks who are at work from its beginning to its end. */
+/** All that takes hands, and who of the cooks does it. */
 final class Tasks {
 
   private static final int SLIP = 3;
 
   private final Cp cp;
   private final Steps steps;
+  private final Collection<Cook> cooks;
   private final List<Task> all = new ArrayList<>();
 
-  Tasks(Cp cp, Steps steps, List<Bake> bakes, List<WashUp> washes) {
+  /**
+   * Of all steps, bakes and washes.
+   *
+   * @param cooks all there are, or one for all that are alike
+   */
+  Tasks(Cp cp, Steps steps, List<Bake> bakes, List<WashUp> washes, Collection<Cook> cooks) {
     this.cp = cp;
     this.steps = steps;
+    this.cooks = cooks;
     for (BatchStep step : steps.all()) {
       Bake bake = bakes.stream().filter(each -> each.step().equals(step)).findFirst().orElse(null);
       if (bake != null) {
@@ -111,37 +117,20 @@ final class Tasks {
   }
 
   private void add(Act act, @Nullable BatchStep step, @Nullable Bake bake, LinearArgument start, int minutes,
-      int cooks, @Nullable String skill, @Nullable Literal isDone, Stretch window) {
+      int hands, @Nullable String skill, @Nullable Literal isDone, Stretch window) {
     Map<Cook, Literal> by = new LinkedHashMap<>();
-    Map<Cook, Map<Integer, Literal>> starts = new LinkedHashMap<>();
     List<Literal> skilled = new ArrayList<>();
-    for (Cook cook : steps.event().cooks()) {
+    for (Cook cook : cooks) {
       BoolVar does = cp.choice(cook.name() + " does it");
-      Map<Integer, Literal> own = starts(cook, start, minutes, window);
-      cp.equal(Cp.sum(own.values()), does);
       by.put(cook, does);
-      starts.put(cook, own);
       if (skill == null || cook.skills().contains(skill)) {
         skilled.add(does);
       }
     }
-    cp.equal(Cp.sum(by.values()), isDone == null ? LinearExpr.constant(cooks) : isDone);
+    cp.equal(Cp.sum(by.values()), isDone == null ? LinearExpr.constant(hands) : isDone);
     if (skill != null) {
       cp.oneOf(skilled);
     }
-    all.add(new Task(act, step, bake, start, minutes, cooks, isDone, by, starts));
-  }
-
-  private Map<Integer, Literal> starts(Cook cook, LinearArgument start, int minutes, Stretch window) {
-    Map<Integer, Literal> own = new TreeMap<>();
-    Stretches free = new Stretches(cook.hours()).without(new Stretches(cook.breaks()));
-    for (int minute = window.from(); minute + minutes <= window.to(); minute++) {
-      if (free.encloses(new Stretch(minute, minute + minutes))) {
-        BoolVar then = cp.choice("starts at " + minute);
-        cp.model().addEquality(start, minute).onlyEnforceIf(then);
-        own.put(minute, then);
-      }
-    }
-    return own;
+    all.add(new Task(act, step, bake, start, minutes, hands, isDone, by, window));
   }
 }
