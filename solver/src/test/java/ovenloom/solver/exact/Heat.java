@@ -176,7 +176,7 @@ final class Heat {
     }
   }
 
-  /** How much warm food a fridge takes is no rule here; asked for food on a journey, and by who wants it of all food. */
+  /** Refuses a kitchen in which a fridge might be given more warm food than it takes: no rule here says how much that is. */
   void refuseAWarmLoad() {
     if (steps.event().kitchen().stores().stream().anyMatch(this::mayBeTooMuchAtOnce)) {
       throw new UnsupportedOperationException("so much warm food for a fridge");
