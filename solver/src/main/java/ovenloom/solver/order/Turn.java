@@ -103,7 +103,8 @@ public class Turn {
     return choices.waysToBake;
   }
 
-  int waysToWait() {
+  /** How many sorts of places its food may wait in; the last is none, where a step takes it. */
+  public int waysToWait() {
     return choices.waysToWait;
   }
 

@@ -85,10 +85,29 @@ public final class Crew {
     if (offset < 0 || offset + lasting > minutes || need.cooks() > timelines.length) {
       return Timeline.NONE;
     }
+    int tag = tag(need, door);
+    int enough = need.cooks() == 1 ? latestOfOne(start + offset, lasting, tag, need.skill())
+        : latestOfSeveral(start + offset, lasting, tag, need);
+    return enough == Timeline.NONE ? enough : enough - offset;
+  }
+
+  private int latestOfOne(int from, int lasting, int tag, @Nullable String skill) {
+    int best = Timeline.NONE;
+    for (int i = 0; i < timelines.length && best < from; i++) {
+      if (has(i, skill)) {
+        int latest = timelines[i].latestStartFor(from, lasting, tag);
+        blocker = latest >= best ? timelines[i].blocker() : blocker;
+        best = Math.max(best, latest);
+      }
+    }
+    return best;
+  }
+
+  private int latestOfSeveral(int from, int lasting, int tag, HandsNeed need) {
     int[] latest = new int[timelines.length];
     int skilled = need.skill() == null ? Integer.MAX_VALUE : Timeline.NONE;
     for (int i = 0; i < timelines.length; i++) {
-      latest[i] = timelines[i].latestStartFor(start + offset, lasting, tag(need, door));
+      latest[i] = timelines[i].latestStartFor(from, lasting, tag);
       if (has(i, need.skill())) {
         skilled = Math.max(skilled, latest[i]);
       }
@@ -99,7 +118,7 @@ public final class Crew {
     for (int i = 0; i < timelines.length; i++) {
       blocker = latest[i] == enough ? timelines[i].blocker() : blocker;
     }
-    return enough == Timeline.NONE ? enough : enough - offset;
+    return enough;
   }
 
   /**

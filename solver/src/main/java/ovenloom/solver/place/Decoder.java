@@ -18,6 +18,7 @@ public final class Decoder {
   private final Draft draft;
   private final Fitting fitting;
   private final Larder larder;
+  private final StraightOn straightOn;
   private final Circuits circuits;
   private final ColdStarts coldStarts;
   private final Traces traces;
@@ -42,6 +43,7 @@ public final class Decoder {
     draft = new Draft(runs);
     fitting = new Fitting(runs, floor, draft, bonds);
     larder = new Larder(runs, floor, draft);
+    straightOn = new StraightOn(runs, draft, fitting, larder, bonds);
     circuits = new Circuits(runs);
     traces = new Traces(runs);
     errands = new Errands(runs);
@@ -142,8 +144,8 @@ public final class Decoder {
     }
     int step = placing.units().getFirst().index();
     OvenStay stay = larder.stayInItsOven(placing, bonds.waits(run), decisions);
-    fitting.place(placing, latestEnd(placing) - decisions.earlier(step), draft.starts[step],
-        decisions.bake(step), stay);
+    int end = straightOn.latestEnd(placing, latestEnd(placing) - decisions.earlier(step), decisions);
+    fitting.place(placing, end, draft.starts[step], decisions.bake(step), stay);
     draft.placed[run] = true;
     settle(placing, decisions);
   }

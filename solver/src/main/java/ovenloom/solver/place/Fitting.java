@@ -83,6 +83,12 @@ final class Fitting {
     draft.scarce[run.index()] = found.scarce();
   }
 
+  /** The latest end of a run, not after a moment, if it were placed now; NONE where it does not fit. */
+  int latestEnd(Run run, int latestEnd, int from, int wanted) {
+    Found found = find(run, latestEnd, from, wanted, null);
+    return found.start() == Timeline.NONE ? Timeline.NONE : found.start() + found.request().minutes();
+  }
+
   private record Found(Request request, int start, int blocker, @Nullable Scarce scarce) {}
 
   private Found find(Run run, int latestEnd, int from, int wanted, @Nullable OvenStay stay) {

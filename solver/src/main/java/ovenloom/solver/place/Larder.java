@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.menu.Arrives;
@@ -28,6 +29,7 @@ final class Larder {
   private final Keeping keeping;
   private final List<List<Spot>> spots = new ArrayList<>();
   private final int[] stepOf;
+  private final int[] ways;
 
   private static final int AT_HOLD = 0;
   private static final int OFF = 1;
@@ -43,6 +45,7 @@ final class Larder {
     keeping = new Keeping(runs, draft);
     runs.waits().forEach(wait -> spots.add(spots(wait)));
     stepOf = runs.waits().stream().mapToInt(this::step).toArray();
+    ways = IntStream.range(0, stepOf.length).map(this::ways).toArray();
   }
 
   private List<Spot> spots(Wait wait) {
@@ -77,7 +80,23 @@ final class Larder {
 
   /** How many sorts of places there are to choose from for a wait, if it is the step's. */
   int ways(int number, int step) {
-    return stepOf[number] == step ? spots.get(number).size() : 0;
+    return stepOf[number] == step ? ways[number] : 0;
+  }
+
+  /** One for each sort of place, and one more where a step takes the food: it may be taken at once. */
+  private int ways(int number) {
+    boolean isTakenOn = runs.waits()
+        .get(number)
+        .takers()
+        .stream()
+        .anyMatch(taker -> taker.run() != Wait.TABLE);
+    return spots.get(number).size() + (isTakenOn ? 1 : 0);
+  }
+
+  /** Whether it was decided that food is not to wait, and who takes it is to be done right after. */
+  boolean isTakenAtOnce(int number, Decisions decisions) {
+    int way = decisions.stay(stepOf[number]);
+    return way >= 0 && way % ways[number] == spots.get(number).size();
   }
 
   /**
@@ -117,7 +136,8 @@ final class Larder {
 
   private @Nullable Spot decided(int wait, int way) {
     List<Spot> all = spots.get(wait);
-    return way < 0 ? null : all.get(way % all.size());
+    int place = way < 0 ? all.size() : way % ways[wait];
+    return place == all.size() ? null : all.get(place);
   }
 
   private int lastTaken(Wait wait) {

@@ -19,12 +19,20 @@ final class Lane {
   /** Tries of a round that may go into hearing pleas, while there is no plan. */
   private static final int PLEAS = 1_000;
 
+  /** Orders that a hasty search tries to begin with, and tries for the rest to find room in each. */
+  private static final int HOT_STARTS = 8;
+  private static final int PLEAS_OF_A_START = 100;
+
   /**
    * So often a dish that loses at the table chooses before all others, where no more of them lose; and tries for the rest to find room then.
    */
   private static final int A_LOSER_ONE_IN = 3;
   private static final int MOST_LOSERS = 2;
   private static final int PLEAS_FOR_A_LOSER = 400;
+
+  /** Where more lose, of a hundred rounds so many begin with dishes put elsewhere in the queue; and tries for that. */
+  private static final int PERCENT_REINSERTED = 70;
+  private static final int TRIES_TO_REINSERT = 1_000;
 
   /** Rounds without a better plan after which a search begins anew. */
   private static final int PATIENCE = 3;
@@ -37,6 +45,7 @@ final class Lane {
   private final Deadline deadline;
   private final Elite elite;
   private final Turns turns;
+  private final FromTheHeat hot;
   private final List<Meeting> meetings;
   private final Trial trial;
   private final Decisions first;
@@ -55,7 +64,7 @@ final class Lane {
    *
    * @param elite of all searches side by side; it changes only while none of them runs
    * @param isAhead whether what is to be cool begins with a head start; each time it begins anew, it is the other way
-   * @param isHasty whether it comes down soon to the nearest good plan
+   * @param isHasty whether it comes down soon to the nearest good plan, and begins with what is to be hot
    */
   Lane(Runs runs, long seed, Judge judge, Deadline deadline, Elite elite, boolean isAhead, boolean isHasty) {
     this.runs = runs;
@@ -65,6 +74,7 @@ final class Lane {
     turns = new Turns(runs);
     meetings = turns.meetings();
     trial = new Trial(runs, judge);
+    hot = new FromTheHeat(runs.work());
     first = FirstOrder.of(runs);
     ahead = first.copy();
     new HeadStart(runs).tell(ahead);
@@ -103,9 +113,12 @@ final class Lane {
     boolean isTheFirstPlan = hasAPlan() && !hadAPlan;
     hadAPlan = hasAPlan();
     boolean isNew = !trial.hasBest() || (!isTheFirstPlan && isStuck());
+    boolean isHot = isNew && isHasty && given == null && trial.decoded() + 1 < end && !deadline.isOver();
     Decisions best = isNew ? anew() : trial.best().decisions();
     Decisions from = isNew || isTheFirstPlan ? best : next(trial.best(), lot, end);
-    if (!hasAPlan()) {
+    if (isHot) {
+      from = bestOfHot(best, lot, end);
+    } else if (!hasAPlan()) {
       from = hear(from, PLEAS, lot, end);
     }
     if ((isNew || isTheFirstPlan) && trial.decoded() < end && !deadline.isOver()) {
@@ -119,11 +132,32 @@ final class Lane {
     return new ArrayList<>(IntStream.range(0, from.steps()).map(from::step).mapToObj(open::get).toList());
   }
 
+  /** Where what is to be hot chooses first, in several orders. */
+  private Decisions bestOfHot(Decisions others, Random lot, long end) {
+    HotFirst hotFirst = new HotFirst(runs, hot, turns.open());
+    Decisions best = others;
+    long least = Long.MAX_VALUE;
+    for (int start = 0; start < HOT_STARTS; start++) {
+      if (start == 0 || (trial.decoded() + 1 < end && !deadline.isOver())) {
+        Decisions heard = hear(hotFirst.of(others, lot), PLEAS_OF_A_START, lot, end - 1);
+        long cost = trial.cost(trial.of(heard).score());
+        best = cost < least ? heard : best;
+        least = Math.min(cost, least);
+      }
+    }
+    return best;
+  }
+
   private Decisions next(Trial.Best best, Random lot, long end) {
     int losers = best.score().atTheTable().size();
     boolean areFew = hasAPlan() && losers > 0 && losers <= MOST_LOSERS;
     if (areFew && lot.nextInt(A_LOSER_ONE_IN) == 0) {
       return hear(new LosersFirst(runs.work(), ahead).of(best, lot), PLEAS_FOR_A_LOSER, lot, end);
+    }
+    if (hasAPlan() && losers > MOST_LOSERS && lot.nextInt(100) < PERCENT_REINSERTED) {
+      int tries = (int) Math.min(TRIES_TO_REINSERT, end - trial.decoded());
+      return new Reinsertion(trial, runs.event(), hot, turns.open(), lot).from(best.decisions(), tries,
+          deadline::isOver);
     }
     boolean isAChild = elite.isPlural() && lot.nextBoolean();
     return isAChild ? elite.child(runs.work(), lot) : Shake.of(best.decisions(), lot);

@@ -11,6 +11,7 @@ import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;
 import ovenloom.model.audit.score.Reckoning;
 import ovenloom.model.measure.Setting;
+import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Wish;
 import ovenloom.model.plan.Plan;
@@ -84,16 +85,22 @@ public final class Decoded {
     return this;
   }
 
-  /** Leaves the food of a bake in its oven, with the dial at its holding mark: the last way to wait but one. */
+  /** Leaves the food of a bake in its oven, with the dial at its holding mark: the last place but one. */
   public Decoded heldInItsOven(String step) {
-    runsOf(step).forEach(run -> decisions.setStay(first(run), decoder.waysToWait(first(run)) - 2));
+    runsOf(step).forEach(run -> decisions.setStay(first(run), places(first(run)) - 2));
     return this;
   }
 
   /** Leaves the food of a bake in its oven, switched off. */
   public Decoded leftInItsOven(String step) {
-    runsOf(step).forEach(run -> decisions.setStay(first(run), decoder.waysToWait(first(run)) - 1));
+    runsOf(step).forEach(run -> decisions.setStay(first(run), places(first(run)) - 1));
     return this;
+  }
+
+  /** The ways to wait, but for the last where a step takes the food: not to wait at all. */
+  private int places(int step) {
+    boolean isTakenOn = runs.work().outOf(step).stream().anyMatch(BatchLink::carriesFood);
+    return decoder.waysToWait(step) - (isTakenOn ? 1 : 0);
   }
 
   private static boolean isAt(BakeChoice way, Setting mark, String mode) {
