@@ -1,6 +1,7 @@
 package ovenloom.model.menu;
 
 import java.util.List;
+import java.util.NoSuchElementException;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Cook;
 import ovenloom.model.kitchen.Kitchen;
@@ -59,7 +60,12 @@ public record Event(
 
   /** The course a dish belongs to. */
   public Course courseOf(Dish dish) {
-    return courses.stream().filter(course -> course.name().equals(dish.course())).findFirst().orElseThrow();
+    for (Course course : courses) {
+      if (course.name().equals(dish.course())) {
+        return course;
+      }
+    }
+    throw new NoSuchElementException(dish.course());
   }
 
   public Dish dish(String name) {

@@ -21,6 +21,7 @@ public final class Work {
   private final List<List<BatchLink>> into;
   private final List<List<BatchLink>> outOf;
   private final List<List<Filling>> fillingsOf;
+  private final boolean[] goesToTheTable;
 
   /**
    * As it was laid out.
@@ -36,6 +37,11 @@ public final class Work {
     into = ofEach(this.links, link -> IntStream.of(link.to()));
     outOf = ofEach(this.links, link -> IntStream.of(link.from()));
     fillingsOf = ofEach(this.fillings, filling -> filling.steps().stream().mapToInt(step -> step).distinct());
+    goesToTheTable = new boolean[this.steps.size()];
+    for (int step = 0; step < goesToTheTable.length; step++) {
+      goesToTheTable[step] = this.steps.get(step).dish().food()
+          && outOf.get(step).stream().noneMatch(BatchLink::carriesFood);
+    }
   }
 
   private <T> List<List<T>> ofEach(List<T> all, Function<T, IntStream> steps) {
@@ -88,7 +94,7 @@ public final class Work {
 
   /** Whether nothing is made of a step's food but the dish at the table. */
   public boolean goesToTheTable(int step) {
-    return steps.get(step).dish().food() && outOf(step).stream().noneMatch(BatchLink::carriesFood);
+    return goesToTheTable[step];
   }
 
   /** Whether a step's food waits somewhere after it: for a later step, or for the table. */

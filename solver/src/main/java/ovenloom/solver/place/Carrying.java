@@ -1,7 +1,7 @@
 package ovenloom.solver.place;
 
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.function.IntConsumer;
 
 /** When food is carried: as a run begins, as its food goes elsewhere to wait, and as a wait is over. */
 final class Carrying {
@@ -12,25 +12,29 @@ final class Carrying {
     this.runs = runs;
   }
 
-  /** The moments of a draft; food that goes on to a next step where it is counts as carried. */
-  IntStream moments(Draft draft) {
-    IntStream begun = runs.runs()
-        .stream()
-        .filter(run -> run.dish().food())
-        .mapToInt(run -> draft.start(run.index()));
-    return IntStream.concat(begun,
-        IntStream.range(0, runs.waits().size()).flatMap(wait -> moments(draft, wait)));
+  /** Tells each moment of a draft, some more than once; food that goes on to a next step where it is counts as carried. */
+  void each(Draft draft, IntConsumer moment) {
+    for (Run run : runs.runs()) {
+      if (run.dish().food()) {
+        moment.accept(draft.start(run.index()));
+      }
+    }
+    for (int wait = 0; wait < runs.waits().size(); wait++) {
+      each(draft, wait, moment);
+    }
   }
 
-  private IntStream moments(Draft draft, int number) {
+  private void each(Draft draft, int number, IntConsumer moment) {
     Wait wait = runs.waits().get(number);
     List<WaitPart> parts = draft.parts(number);
     if (parts.isEmpty()) {
-      return IntStream.of(draft.end(wait.run()));
+      moment.accept(draft.end(wait.run()));
+    } else if (!stays(draft, wait, parts.getFirst())) {
+      moment.accept(parts.getFirst().from());
     }
-    IntStream first = stays(draft, wait, parts.getFirst()) ? IntStream.of()
-        : IntStream.of(parts.getFirst().from());
-    return IntStream.concat(first, parts.stream().mapToInt(WaitPart::to));
+    for (WaitPart part : parts) {
+      moment.accept(part.to());
+    }
   }
 
   /** Whether food goes on standing where its step had it. */

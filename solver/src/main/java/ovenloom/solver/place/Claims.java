@@ -2,7 +2,6 @@ package ovenloom.solver.place;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.IntStream;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.model.menu.Keeps;
 import ovenloom.solver.timeline.Timeline;
@@ -59,13 +58,16 @@ final class Claims {
   /** Takes all its vessels or none; washes that were put in are the crew's to roll back. */
   private boolean takeVessels(Run run, int start, int end) {
     List<Wants.Filling> all = wants.fillings(run);
-    List<VesselPool.State> states = all.stream().map(each -> floor.pool(each.fill()).state()).toList();
+    VesselPool.State[] states = new VesselPool.State[all.size()];
+    for (int i = 0; i < states.length; i++) {
+      states[i] = floor.pool(all.get(i).fill()).state();
+    }
     for (Wants.Filling filling : all) {
       Fill fill = filling.fill();
       int last = Math.max(end, lastEnd(fill));
       if (!floor.pool(fill).take(filling.number(), fill.count(), start, last)) {
-        for (int i = 0; i < all.size(); i++) {
-          floor.pool(all.get(i).fill()).back(states.get(i));
+        for (int i = 0; i < states.length; i++) {
+          floor.pool(all.get(i).fill()).back(states[i]);
         }
         return false;
       }
@@ -141,13 +143,8 @@ final class Claims {
   private void takeBurners(Run run, int start, int end) {
     BurnerSize[] pots = wants.pots(run);
     int[] taken = new int[pots.length];
-    int[] largestFirst = IntStream.range(0, pots.length)
-        .boxed()
-        .sorted((one, other) -> pots[other].compareTo(pots[one]))
-        .mapToInt(Integer::intValue)
-        .toArray();
     int leaves = run.step().keeps() != null && run.step().keeps().burner() != null ? leaves(run, end) : end;
-    for (int pot : largestFirst) {
+    for (int pot : wants.largestFirst(run)) {
       taken[pot] = burner(run, pots[pot], start, leaves);
       taken[pot] = taken[pot] < 0 ? burner(run, pots[pot], start, end) : taken[pot];
       floor.burners[taken[pot]].take(start, end, 1, run.index());

@@ -33,9 +33,17 @@ final class Clock {
     int on = Math.floorDiv(start, step) * step;
     int end = start + request.minutes();
     int sooner = start - on;
-    boolean harmless = bonds.after(run.index()).stream().allMatch(tie -> holds(tie, end, sooner))
-        && bonds.waits(run.index()).stream().allMatch(wait -> keeps(runs.waits().get(wait), end, sooner));
-    return harmless ? on : start;
+    for (Tie tie : bonds.after(run.index())) {
+      if (!holds(tie, end, sooner)) {
+        return start;
+      }
+    }
+    for (int wait : bonds.waits(run.index())) {
+      if (!keeps(runs.waits().get(wait), end, sooner)) {
+        return start;
+      }
+    }
+    return on;
   }
 
   private boolean holds(Tie tie, int end, int sooner) {
@@ -52,13 +60,22 @@ final class Clock {
       int minutes = draft.taken(taker) - end;
       if ((wait.keeps().stores().isEmpty()
           && isCrossed(Keeps.FREE_ON_THE_COUNTER + wait.onTheCounter(taker), minutes, sooner))
-          || wait.keeps().stores().values().stream().anyMatch(most -> isCrossed(most, minutes, sooner))
+          || isCrossedInAStore(wait.keeps(), minutes, sooner)
           || isCrossed(wait.keeps().oven(), minutes, sooner)
           || isCrossed(wait.keeps().burner(), minutes, sooner)) {
         return false;
       }
     }
     return true;
+  }
+
+  private static boolean isCrossedInAStore(Keeps keeps, int minutes, int sooner) {
+    for (int most : keeps.stores().values()) {
+      if (isCrossed(most, minutes, sooner)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isCrossed(@Nullable Integer most, int minutes, int sooner) {

@@ -220,7 +220,12 @@ public final class Crew {
 
   /** Whether somebody is at work, or out of hours, in some of these minutes. */
   boolean isAnyoneAtWork(int from, int to) {
-    return Arrays.stream(timelines).anyMatch(cook -> !cook.isFree(from, to));
+    for (CookTimeline cook : timelines) {
+      if (!cook.isFree(from, to)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Takes somebody who is free to wash up. */

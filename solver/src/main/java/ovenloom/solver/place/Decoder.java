@@ -17,6 +17,7 @@ public final class Decoder {
   private final Floor floor;
   private final Draft draft;
   private final Fitting fitting;
+  private final Spots spots;
   private final Larder larder;
   private final StraightOn straightOn;
   private final Circuits circuits;
@@ -42,8 +43,9 @@ public final class Decoder {
     floor = new Floor(runs);
     draft = new Draft(runs);
     fitting = new Fitting(runs, floor, draft, bonds);
-    larder = new Larder(runs, floor, draft);
-    straightOn = new StraightOn(runs, draft, fitting, larder, bonds);
+    spots = new Spots(runs);
+    larder = new Larder(runs, floor, draft, spots);
+    straightOn = new StraightOn(runs, draft, fitting, spots, bonds);
     circuits = new Circuits(runs);
     traces = new Traces(runs);
     errands = new Errands(runs);
@@ -75,9 +77,19 @@ public final class Decoder {
   public int waysToWait(int step) {
     int ways = 0;
     for (int wait : bonds.waits(runs.runOf().get(step))) {
-      ways = Math.max(ways, larder.ways(wait, step));
+      ways = Math.max(ways, spots.ways(wait, step));
     }
     return ways;
+  }
+
+  /** The last of these ways: its food is not left waiting, who takes it is done right after. OPEN where only the table takes it. */
+  public int takenAtOnce(int step) {
+    for (int wait : bonds.waits(runs.runOf().get(step))) {
+      if (spots.ways(wait, step) > 0) {
+        return spots.takenAtOnce(wait);
+      }
+    }
+    return Decisions.OPEN;
   }
 
   /**

@@ -166,6 +166,8 @@ final class Errands {
         .map(OvenLog::spans)
         .flatMap(List::stream)
         .flatMapToInt(span -> IntStream.of(span.when().from(), span.when().to()));
-    return IntStream.concat(carrying.moments(draft), ovens).distinct().toArray();
+    IntStream.Builder carried = IntStream.builder();
+    carrying.each(draft, carried);
+    return IntStream.concat(carried.build(), ovens).distinct().toArray();
   }
 }

@@ -54,15 +54,25 @@ final class Interruptions {
     for (int run = 0; run < runs.runs().size(); run++) {
       for (int i = 0; i < draft.handsOf(run); i++) {
         Crew.Taken hands = draft.hands(run, i);
-        hands.cooks().forEach(cook -> isAtWork(cook, hands.from(), hands.to()));
+        for (int cook : hands.cooks()) {
+          isAtWork(cook, hands.from(), hands.to());
+        }
       }
     }
     List<VesselPool.Done> washes = draft.washes;
     washes.forEach(wash -> isAtWork(wash.cook(), wash.from(), wash.to()));
     BitSet moments = new BitSet();
-    carrying.moments(draft).filter(moment -> moment >= zero).forEach(moment -> moments.set(moment - zero));
+    carrying.each(draft, moment -> {
+      if (moment >= zero) {
+        moments.set(moment - zero);
+      }
+    });
     moments.and(inHours);
-    return (int) moments.stream().filter(moment -> !isAnyoneFree(moment)).count();
+    int interruptions = 0;
+    for (int moment = moments.nextSetBit(0); moment >= 0; moment = moments.nextSetBit(moment + 1)) {
+      interruptions += isAnyoneFree(moment) ? 0 : 1;
+    }
+    return interruptions;
   }
 
   private void isAtWork(int cook, int from, int to) {

@@ -2,12 +2,8 @@ package ovenloom.solver.place;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import ovenloom.model.kitchen.Kitchen;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.Keeps;
 import ovenloom.solver.timeline.Presence;
@@ -27,76 +23,15 @@ final class Larder {
   private final Draft draft;
   private final Presence there;
   private final Keeping keeping;
-  private final List<List<Spot>> spots = new ArrayList<>();
-  private final int[] stepOf;
-  private final int[] ways;
+  private final Spots spots;
 
-  private static final int AT_HOLD = 0;
-  private static final int OFF = 1;
-
-  /** A sort of place to wait in; a store's number in the kitchen's list, for a store; {@link #OFF} or not, for an oven. */
-  private record Spot(WaitPart.Kind kind, int place) {}
-
-  Larder(Runs runs, Floor floor, Draft draft) {
+  Larder(Runs runs, Floor floor, Draft draft, Spots spots) {
     this.runs = runs;
     this.floor = floor;
     this.draft = draft;
     there = floor.crew.there();
     keeping = new Keeping(runs, draft);
-    runs.waits().forEach(wait -> spots.add(spots(wait)));
-    stepOf = runs.waits().stream().mapToInt(this::step).toArray();
-    ways = IntStream.range(0, stepOf.length).map(this::ways).toArray();
-  }
-
-  private List<Spot> spots(Wait wait) {
-    List<Spot> all = new ArrayList<>(List.of(new Spot(WaitPart.Kind.COUNTER, 0)));
-    stores(wait.keeps(), true).forEach(store -> all.add(new Spot(WaitPart.Kind.STORE, store)));
-    stores(wait.keeps(), false).forEach(store -> all.add(new Spot(WaitPart.Kind.STORE, store)));
-    if (wait.keeps().burner() != null && runs.runs().get(wait.run()).footing().onABurner()) {
-      all.add(new Spot(WaitPart.Kind.BURNER, 0));
-    }
-    if (staysInItsOven(wait)) {
-      all.add(new Spot(WaitPart.Kind.OVEN, AT_HOLD));
-      all.add(new Spot(WaitPart.Kind.OVEN, OFF));
-    }
-    return all;
-  }
-
-  private boolean staysInItsOven(Wait wait) {
-    Run run = runs.runs().get(wait.run());
-    return wait.keeps().oven() != null && run.unloading() != null;
-  }
-
-  private int step(Wait wait) {
-    return runs.runs()
-        .get(wait.run())
-        .units()
-        .stream()
-        .filter(unit -> unit.batches().first() == wait.batches().first())
-        .findFirst()
-        .orElseThrow()
-        .index();
-  }
-
-  /** How many sorts of places there are to choose from for a wait, if it is the step's. */
-  int ways(int number, int step) {
-    return stepOf[number] == step ? ways[number] : 0;
-  }
-
-  /** One for each sort of place, and one more where a step takes the food: it may be taken at once. */
-  private int ways(int number) {
-    boolean isTakenOn = runs.waits()
-        .get(number)
-        .takers()
-        .stream()
-        .anyMatch(taker -> taker.run() != Wait.TABLE);
-    return spots.get(number).size() + (isTakenOn ? 1 : 0);
-  }
-
-  /** Whether it was decided that food is not to wait, and who takes it is to be done right after. */
-  boolean isTakenAtOnce(int number, Decisions decisions) {
-    int way = decisions.stay(stepOf[number]);
-    return way >= 0 && way % ways[number] == spots.get(number).size();
+    this.spots = spots;
   }
 
   /**
@@ -107,11 +42,11 @@ final class Larder {
   OvenStay stayInItsOven(Run run, List<Integer> waits, Decisions decisions) {
     OvenStay stay = null;
     for (int number : waits) {
-      Spot spot = inItsOven(number, stepOf[waits.getFirst()], decisions);
+      Spots.Spot spot = inItsOven(number, spots.step(waits.getFirst()), decisions);
       if (spot == null || spot.kind() != WaitPart.Kind.OVEN) {
         return null;
       }
-      OvenStay its = new OvenStay(lastTaken(runs.waits().get(number)), spot.place() == OFF);
+      OvenStay its = new OvenStay(lastTaken(runs.waits().get(number)), spot.place() == Spots.OFF);
       if (stay != null && !stay.equals(its)) {
         return null;
       }
@@ -121,23 +56,17 @@ final class Larder {
   }
 
   /** Where it is to wait; in its oven, switched off, what is done early and keeps nowhere else. */
-  private @Nullable Spot inItsOven(int number, int step, Decisions decisions) {
+  private Spots.@Nullable Spot inItsOven(int number, int step, Decisions decisions) {
     Wait wait = runs.waits().get(number);
-    Spot spot = decided(number, decisions.stay(step));
+    Spots.Spot spot = spots.decided(number, decisions.stay(step));
     boolean early = decisions.earlier(step) > Keeps.FREE_ON_THE_COUNTER;
-    return spot == null && early && staysInItsOven(wait) && keepsNowhereElse(wait.keeps())
-        ? new Spot(WaitPart.Kind.OVEN, OFF)
+    return spot == null && early && spots.staysInItsOven(wait) && keepsNowhereElse(wait.keeps())
+        ? new Spots.Spot(WaitPart.Kind.OVEN, Spots.OFF)
         : spot;
   }
 
   private static boolean keepsNowhereElse(Keeps keeps) {
     return keeps.counter() == null && keeps.burner() == null && keeps.stores().isEmpty();
-  }
-
-  private @Nullable Spot decided(int wait, int way) {
-    List<Spot> all = spots.get(wait);
-    int place = way < 0 ? all.size() : way % ways[wait];
-    return place == all.size() ? null : all.get(place);
   }
 
   private int lastTaken(Wait wait) {
@@ -159,10 +88,10 @@ final class Larder {
       return;
     }
     boolean held = draft.outOfTheOven(wait.run()) > from;
-    Spot spot = decided(number, decisions.stay(stepOf[number]));
+    Spots.Spot spot = spots.decided(number, decisions.stay(spots.step(number)));
     List<WaitPart> found = held ? keptInItsOven(wait, from, to) : null;
     found = spot == null || found != null ? found : inSpot(wait, spot, from, to);
-    found = found == null ? find(wait, from, to) : found;
+    found = found == null ? find(number, from, to) : found;
     if (found == null) {
       found = List.of(WaitPart.onTheCounter(from, to));
       draft.waitsTooLong(wait.run(), Math.max(1, keeping.worstExcess(wait, found)));
@@ -173,23 +102,24 @@ final class Larder {
     draft.waits.set(number, found);
   }
 
-  private @Nullable List<WaitPart> find(Wait wait, int from, int to) {
+  private @Nullable List<WaitPart> find(int number, int from, int to) {
+    Wait wait = runs.waits().get(number);
     boolean hot = runs.runs().get(wait.run()).dish().arrives() == Arrives.HOT;
     List<WaitPart> found = null;
     if (hot && to - from > STILL_HOT) {
-      found = inOneHotPlace(wait, from, to);
+      found = inOneHotPlace(number, from, to);
       found = found == null ? onItsBurners(wait, from, to) : found;
     }
     if (found == null && to - from <= WORTH_A_TRIP) {
       found = onTheCounter(wait, from, to);
     }
-    found = found == null ? inOneColdPlace(wait, from, to) : found;
+    found = found == null ? inOneColdPlace(number, from, to) : found;
     found = found == null ? onTheCounter(wait, from, to) : found;
-    found = found == null ? inOneHotPlace(wait, from, to) : found;
+    found = found == null ? inOneHotPlace(number, from, to) : found;
     return found == null ? onItsBurners(wait, from, to) : found;
   }
 
-  private @Nullable List<WaitPart> inSpot(Wait wait, Spot spot, int from, int to) {
+  private @Nullable List<WaitPart> inSpot(Wait wait, Spots.Spot spot, int from, int to) {
     return switch (spot.kind()) {
       case COUNTER -> onTheCounter(wait, from, to);
       case BURNER -> onItsBurners(wait, from, to);
@@ -234,9 +164,9 @@ final class Larder {
     return keeping.worstExcess(wait, parts) <= 0 ? parts : null;
   }
 
-  private @Nullable List<WaitPart> inOneHotPlace(Wait wait, int from, int to) {
-    for (int store : stores(wait.keeps(), false)) {
-      List<WaitPart> parts = inHotPlace(wait, store, from, to);
+  private @Nullable List<WaitPart> inOneHotPlace(int number, int from, int to) {
+    for (int store : spots.hot(number)) {
+      List<WaitPart> parts = inHotPlace(runs.waits().get(number), store, from, to);
       if (parts != null) {
         return parts;
       }
@@ -249,9 +179,9 @@ final class Larder {
         : null;
   }
 
-  private @Nullable List<WaitPart> inOneColdPlace(Wait wait, int from, int to) {
-    for (int store : stores(wait.keeps(), true)) {
-      List<WaitPart> parts = inColdPlace(wait, store, from, to);
+  private @Nullable List<WaitPart> inOneColdPlace(int number, int from, int to) {
+    for (int store : spots.cold(number)) {
+      List<WaitPart> parts = inColdPlace(runs.waits().get(number), store, from, to);
       if (parts != null) {
         return parts;
       }
@@ -273,7 +203,11 @@ final class Larder {
   }
 
   private static int longestOnTheCounter(Wait wait) {
-    return wait.takers().stream().mapToInt(wait::onTheCounter).max().orElse(0);
+    int longest = 0;
+    for (Wait.Taker taker : wait.takers()) {
+      longest = Math.max(longest, wait.onTheCounter(taker));
+    }
+    return longest;
   }
 
   /** Whether it may stay where its step had it. */
@@ -307,10 +241,13 @@ final class Larder {
     if (leaves < to) {
       parts.add(WaitPart.onTheCounter(leaves, to));
     }
-    boolean room = parts.stream()
-        .filter(part -> part.kind() == WaitPart.Kind.COUNTER)
-        .allMatch(part -> floor.landing.fits(part.from(), part.to(), wait.pieces().size()));
-    return room && keeping.worstExcess(wait, parts) <= 0 ? parts : null;
+    for (WaitPart part : parts) {
+      if (part.kind() == WaitPart.Kind.COUNTER
+          && !floor.landing.fits(part.from(), part.to(), wait.pieces().size())) {
+        return null;
+      }
+    }
+    return keeping.worstExcess(wait, parts) <= 0 ? parts : null;
   }
 
   /** Shelves for all pieces; those it stands on already, if they will do. */
@@ -338,18 +275,6 @@ final class Larder {
     int before = (wait.batches().first() - run.batches().first()) * wait.pieces().size();
     int count = Math.max(1, wait.pieces().size());
     return before + count > shelves.length ? null : Arrays.copyOfRange(shelves, before, before + count);
-  }
-
-  private List<Integer> stores(Keeps keeps, boolean cold) {
-    Kitchen kitchen = runs.event().kitchen();
-    return keeps.stores()
-        .entrySet()
-        .stream()
-        .sorted(Comparator.comparingInt((Map.Entry<String, Integer> each) -> -each.getValue()))
-        .map(each -> kitchen.store(each.getKey()))
-        .filter(store -> store != null && store.kind().isCold() == cold)
-        .map(store -> kitchen.stores().indexOf(store))
-        .toList();
   }
 
   private void take(Wait wait, WaitPart part) {

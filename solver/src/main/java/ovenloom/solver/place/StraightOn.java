@@ -14,14 +14,14 @@ final class StraightOn {
   private final Runs runs;
   private final Draft draft;
   private final Fitting fitting;
-  private final Larder larder;
+  private final Spots spots;
   private final Bonds bonds;
 
-  StraightOn(Runs runs, Draft draft, Fitting fitting, Larder larder, Bonds bonds) {
+  StraightOn(Runs runs, Draft draft, Fitting fitting, Spots spots, Bonds bonds) {
     this.runs = runs;
     this.draft = draft;
     this.fitting = fitting;
-    this.larder = larder;
+    this.spots = spots;
     this.bonds = bonds;
   }
 
@@ -39,7 +39,7 @@ final class StraightOn {
 
   private boolean isTakenAtOnce(int feeder, Decisions decisions) {
     for (int wait : bonds.waits(feeder)) {
-      if (larder.isTakenAtOnce(wait, decisions)) {
+      if (spots.isTakenAtOnce(wait, decisions)) {
         return true;
       }
     }

@@ -74,11 +74,20 @@ final class Tiers {
   }
 
   private static int[] asListed(List<Piece> pieces) {
-    return IntStream.range(0, pieces.size()).toArray();
+    int[] order = new int[pieces.size()];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = i;
+    }
+    return order;
   }
 
   private static boolean areAlike(List<Piece> pieces) {
-    return pieces.stream().allMatch(pieces.getFirst()::equals);
+    for (Piece piece : pieces) {
+      if (!piece.equals(pieces.getFirst())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static int[] tallestFirst(List<Piece> pieces) {

@@ -2,7 +2,6 @@ package ovenloom.solver.place;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.BurnerSize;
 import ovenloom.solver.timeline.CountTimeline;
@@ -144,13 +143,19 @@ final class Vacancy {
   /** The latest start, of those of each burner that will do, at which all pots that need one of a size or larger have one. */
   private int onBurnersFrom(BurnerSize size, Run run, int[] latest) {
     int[] wide = wants.burners(run);
-    int pots = (int) Arrays.stream(wants.pots(run)).filter(pot -> pot.compareTo(size) >= 0).count();
-    int[] large = IntStream.range(0, wide.length)
-        .filter(i -> floor.size(wide[i]).compareTo(size) >= 0)
-        .map(i -> latest[i])
-        .sorted()
-        .toArray();
-    return large.length < pots ? Timeline.NONE : large[large.length - pots];
+    int pots = 0;
+    for (BurnerSize pot : wants.pots(run)) {
+      pots += pot.compareTo(size) >= 0 ? 1 : 0;
+    }
+    int[] large = new int[wide.length];
+    int count = 0;
+    for (int i = 0; i < wide.length; i++) {
+      if (floor.size(wide[i]).compareTo(size) >= 0) {
+        large[count++] = latest[i];
+      }
+    }
+    Arrays.sort(large, 0, count);
+    return count < pots ? Timeline.NONE : large[count - pots];
   }
 
   private int onShelves(Run run, int notAfter) {

@@ -310,18 +310,18 @@ public final class VesselPool {
 
   /** A copy to go back to. */
   State state() {
-    return new State(
-        fills, washes, from.clone(), to.clone(), pieces.clone(), clean.clone(), fillOf.clone());
+    return new State(fills, washes, Arrays.copyOf(from, fills), Arrays.copyOf(to, fills),
+        Arrays.copyOf(pieces, fills), Arrays.copyOf(clean, fills), Arrays.copyOf(fillOf, fills));
   }
 
   void back(State state) {
     fills = state.fills;
     washes = state.washes;
-    System.arraycopy(state.from, 0, from, 0, from.length);
-    System.arraycopy(state.to, 0, to, 0, to.length);
-    System.arraycopy(state.pieces, 0, pieces, 0, pieces.length);
-    System.arraycopy(state.clean, 0, clean, 0, clean.length);
-    System.arraycopy(state.fillOf, 0, fillOf, 0, fillOf.length);
+    System.arraycopy(state.from, 0, from, 0, fills);
+    System.arraycopy(state.to, 0, to, 0, fills);
+    System.arraycopy(state.pieces, 0, pieces, 0, fills);
+    System.arraycopy(state.clean, 0, clean, 0, fills);
+    System.arraycopy(state.fillOf, 0, fillOf, 0, fills);
   }
 
   static final class State {

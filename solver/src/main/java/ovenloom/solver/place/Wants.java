@@ -29,8 +29,10 @@ final class Wants {
   private final List<int[]> appliances = new ArrayList<>();
   private final List<int[]> burners = new ArrayList<>();
   private final List<BurnerSize[]> pots = new ArrayList<>();
+  private final List<int[]> largestFirst = new ArrayList<>();
   private final List<int[]> hardestFirst = new ArrayList<>();
   private final List<int[]> stores = new ArrayList<>();
+  private final int[] leastMinutes;
   private final boolean[] carried;
   private final List<List<Integer>> downwards = new ArrayList<>();
 
@@ -44,10 +46,12 @@ final class Wants {
       appliances.add(run.step().appliances().stream().mapToInt(this::appliance).toArray());
       burners.add(burnersOf(run));
       pots.add(potsOf(run));
+      largestFirst.add(largestFirst(pots.getLast()));
       hardestFirst.add(hardestFirst(run.hands()));
       Need.OnShelf shelf = run.step().shelf();
       stores.add(shelf == null ? new int[0] : shelf.stores().stream().mapToInt(this::store).toArray());
     }
+    leastMinutes = runs.runs().stream().mapToInt(this::least).toArray();
     carried = new boolean[stores.size()];
     for (Run run : runs.runs()) {
       carried[run.index()] = isCarriedOut(run);
@@ -78,6 +82,10 @@ final class Wants {
 
   /** The fewest minutes it may take, however it is baked. */
   int leastMinutes(Run run) {
+    return leastMinutes[run.index()];
+  }
+
+  private int least(Run run) {
     return waysToBake(run).mapToInt(BakeChoice::minutes).reduce(run.minutes(), Math::min);
   }
 
@@ -106,6 +114,19 @@ final class Wants {
   /** The least burner of each of its pots. */
   BurnerSize[] pots(Run run) {
     return pots.get(run.index());
+  }
+
+  /** The numbers of its pots, those first that need the largest burner. */
+  int[] largestFirst(Run run) {
+    return largestFirst.get(run.index());
+  }
+
+  private static int[] largestFirst(BurnerSize[] pots) {
+    return IntStream.range(0, pots.length)
+        .boxed()
+        .sorted((one, other) -> pots[other].compareTo(pots[one]))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
   /** The numbers of its hands, those first for whom it is hardest to find somebody. */

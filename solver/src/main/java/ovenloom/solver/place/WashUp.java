@@ -44,6 +44,11 @@ final class WashUp {
   }
 
   private boolean isInAHurry(int from, int minutes) {
-    return hurries.stream().anyMatch(hurry -> hurry.overlaps(new Stretch(from, from + minutes)));
+    for (Stretch hurry : hurries) {
+      if (hurry.from() < from + minutes && from < hurry.to()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

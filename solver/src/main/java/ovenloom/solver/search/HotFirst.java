@@ -12,8 +12,8 @@ import ovenloom.model.life.Warmness;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
-import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
+import ovenloom.solver.place.Decoder;
 import ovenloom.solver.place.Runs;
 
 /**
@@ -31,14 +31,13 @@ final class HotFirst {
   private final Event event;
   private final FromTheHeat hot;
   private final List<BatchStep> steps;
-  private final List<Turn> turns;
+  private final Decoder decoder;
   private final Warmness warmness;
 
-  /** @param turns one for each step, by its index */
-  HotFirst(Runs runs, FromTheHeat hot, List<Turn> turns) {
+  HotFirst(Runs runs, FromTheHeat hot, Decoder decoder) {
     event = runs.event();
     this.hot = hot;
-    this.turns = turns;
+    this.decoder = decoder;
     steps = runs.work().steps();
     warmness = new Warmness(runs.work());
   }
@@ -77,7 +76,7 @@ final class HotFirst {
 
   private void goStraightOn(int step, Decisions decisions) {
     if (!hot.followers(steps.get(step)).isEmpty()) {
-      decisions.setStay(step, turns.get(step).waysToWait() - 1);
+      decisions.setStay(step, decoder.takenAtOnce(step));
     }
   }
 }

@@ -1,7 +1,5 @@
 package ovenloom.solver.search;
 
-import java.util.List;
-import java.util.Random;
 import ovenloom.model.menu.Arrives;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -23,17 +21,8 @@ final class LosersFirst {
     this.ahead = ahead;
   }
 
-  /** One of the dishes by lot; decisions for which nothing is lost are refused. */
-  Decisions of(Trial.Best good, Random lot) {
-    List<Dish> losing = work.event()
-        .dishes()
-        .stream()
-        .filter(dish -> good.score().atTheTable().containsKey(dish.name()))
-        .toList();
-    return with(losing.get(lot.nextInt(losing.size())), good.decisions());
-  }
-
-  private Decisions with(Dish dish, Decisions good) {
+  /** Good decisions, but for a dish. */
+  Decisions of(Decisions good, Dish dish) {
     boolean isToCool = dish.arrives() == Arrives.COOL || dish.arrives() == Arrives.COLD;
     Decisions next = good.copy();
     double[] wanted = good.turns();

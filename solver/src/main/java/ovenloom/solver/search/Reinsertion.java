@@ -11,8 +11,8 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.DoubleStream;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
-import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
+import ovenloom.solver.place.Decoder;
 
 /**
  * Takes a dish that loses at the table and some that are served at about the same time out of the queue, and puts each back, from its heat on,
@@ -30,7 +30,7 @@ final class Reinsertion {
   private final Trial trial;
   private final Event event;
   private final FromTheHeat hot;
-  private final List<Turn> turns;
+  private final Decoder decoder;
   private final Random lot;
   private BooleanSupplier isOver = () -> false;
 
@@ -41,12 +41,11 @@ final class Reinsertion {
     }
   }
 
-  /** @param turns one for each step, by its index */
-  Reinsertion(Trial trial, Event event, FromTheHeat hot, List<Turn> turns, Random lot) {
+  Reinsertion(Trial trial, Event event, FromTheHeat hot, Decoder decoder, Random lot) {
     this.trial = trial;
     this.event = event;
     this.hot = hot;
-    this.turns = turns;
+    this.decoder = decoder;
     this.lot = lot;
   }
 
@@ -143,7 +142,7 @@ final class Reinsertion {
   private Tried waiting(Tried from, Dish dish) {
     int last = hot.of(dish).getLast();
     Tried best = from;
-    for (int way = Decisions.OPEN; way < turns.get(last).waysToWait() && !isOver.getAsBoolean(); way++) {
+    for (int way = Decisions.OPEN; way < decoder.waysToWait(last) && !isOver.getAsBoolean(); way++) {
       if (way != from.decisions.stay(last)) {
         Decisions next = from.decisions.copy();
         next.setStay(last, way);

@@ -19,9 +19,9 @@ final class Turns {
   private final Decoder decoder;
   private final Map<List<String>, Integer> kinds = new HashMap<>();
 
-  Turns(Runs runs) {
+  Turns(Runs runs, Decoder decoder) {
     this.runs = runs;
-    decoder = new Decoder(runs);
+    this.decoder = decoder;
   }
 
   /** A turn for each step, by its index, with all choices open. */

@@ -44,13 +44,17 @@ class StraightOnTest {
 
   /** With steps of one run each, so that runs and steps have the same numbers. */
   private static Draft decoded(Runs runs, List<String> takenAtOnce) {
+    return decoded(runs, List.of("simmer"), takenAtOnce);
+  }
+
+  private static Draft decoded(Runs runs, List<String> first, List<String> takenAtOnce) {
     Decoder decoder = new Decoder(runs);
     Decisions decisions = Decisions.open(runs.runs().size());
     double[] wanted = decisions.turns();
-    wanted[run(runs, "simmer")] = -1;
+    first.forEach(step -> wanted[run(runs, step)] = -1);
     decisions.queueBy(wanted);
     for (String step : takenAtOnce) {
-      decisions.setStay(run(runs, step), decoder.waysToWait(run(runs, step)) - 1);
+      decisions.setStay(run(runs, step), decoder.takenAtOnce(run(runs, step)));
     }
     return decoder.decode(decisions);
   }
@@ -103,9 +107,11 @@ class StraightOnTest {
             tags: [not tcs]
             steps: [{do: carve, takes: 65 min, hands: throughout, keeps: {counter: 2 h}}]
         """);
-    Draft draft = decoded(runs, List.of("boil"));
+    Draft draft = decoded(runs, List.of("simmer", "carve"), List.of("boil"));
 
-    assertThat(draft.start(run(runs, "dress"))).isEqualTo(draft.end(run(runs, "boil")));
+    assertThat(draft.start(run(runs, "carve"))).isEqualTo(AT_SIX - 5);
+    assertThat(draft.end(run(runs, "dress"))).isEqualTo(AT_SIX - 5);
+    assertThat(draft.end(run(runs, "boil"))).isEqualTo(AT_SIX - 10);
   }
 
   @Test

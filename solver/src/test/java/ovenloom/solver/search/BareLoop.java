@@ -13,6 +13,7 @@ import ovenloom.solver.order.Option;
 import ovenloom.solver.order.Order;
 import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
+import ovenloom.solver.place.Decoder;
 import ovenloom.solver.place.Runs;
 
 /** The search as a plain loop over the decoder: the same start, the plainest of its moves, late acceptance, no Timefold. */
@@ -33,7 +34,7 @@ final class BareLoop {
     Runs runs = Runs.of(event);
     trial = new Trial(runs, Judge.audit(runs.minutes().cards()));
     lot = new Random(seed);
-    Turns turns = new Turns(runs);
+    Turns turns = new Turns(runs, new Decoder(runs));
     moves = new Order(trial, turns.open(), event.clock(), turns.meetings());
     addKinds();
     now = new Pleas(trial, lot).hear(FirstOrder.of(runs), 400, () -> false);

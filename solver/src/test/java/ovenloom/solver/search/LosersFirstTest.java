@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,10 +43,10 @@ class LosersFirstTest {
     return new Scorer(runs).of(new Decoder(runs).decode(decisions));
   }
 
-  private static Decisions losersFirst(Runs runs, Decisions good) {
+  private static Decisions riceFirst(Runs runs, Decisions good) {
     Decisions ahead = FirstOrder.of(runs);
     new HeadStart(runs).tell(ahead);
-    return new LosersFirst(runs.work(), ahead).of(new Trial.Best(good, score(runs, good)), new Random(1));
+    return new LosersFirst(runs.work(), ahead).of(good, runs.event().dish("Rice"));
   }
 
   private static List<Integer> queue(Decisions decisions) {
@@ -61,7 +60,7 @@ class LosersFirstTest {
     good.setEarlier(RICE, 30);
     assertThat(score(runs, good).atTheTable()).containsOnlyKeys("Rice");
 
-    Decisions next = losersFirst(runs, good);
+    Decisions next = riceFirst(runs, good);
 
     assertThat(queue(next)).containsExactly(RICE, SOUP);
     assertThat(next.earlier(RICE)).isZero();
@@ -76,7 +75,7 @@ class LosersFirstTest {
     good.setStep(1, RICE);
     assertThat(score(runs, good).atTheTable()).containsKey("Rice");
 
-    Decisions next = losersFirst(runs, good);
+    Decisions next = riceFirst(runs, good);
 
     assertThat(queue(next)).containsExactly(RICE, SOUP);
     assertThat(next.earlier(RICE)).isPositive();

@@ -4,14 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ovenloom.solver.order.Turn;
 import ovenloom.solver.place.Decisions;
+import ovenloom.solver.place.Decoder;
 import ovenloom.solver.place.Runs;
 import ovenloom.solver.supper.Suppers;
 
@@ -90,17 +89,17 @@ class ReinsertionTest {
 
   @Test
   void what_is_to_be_hot_chooses_first_and_what_soon_loses_before_what_does_not() {
-    List<Turn> turns = new Turns(runs).open();
-    Decisions first = new HotFirst(runs, new FromTheHeat(runs.work()), turns)
+    Decoder decoder = new Decoder(runs);
+    Decisions first = new HotFirst(runs, new FromTheHeat(runs.work()), decoder)
         .of(queue("dress", "stew", "ladle", "boil"), new Random(1));
 
     assertThat(IntStream.range(0, first.steps()).map(first::step).boxed())
         .containsExactly(step("boil"), step("ladle"), step("stew"), step("dress"));
-    assertThat(first.stay(step("boil"))).isEqualTo(turns.get(step("boil")).waysToWait() - 1);
+    assertThat(first.stay(step("boil"))).isEqualTo(decoder.takenAtOnce(step("boil")));
   }
 
   private Reinsertion reinsertion(Trial trial) {
-    return new Reinsertion(trial, runs.event(), new FromTheHeat(runs.work()), new Turns(runs).open(),
+    return new Reinsertion(trial, runs.event(), new FromTheHeat(runs.work()), new Decoder(runs),
         new Random(1));
   }
 }

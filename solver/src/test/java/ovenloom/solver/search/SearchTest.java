@@ -200,6 +200,7 @@ class SearchTest {
   @Test
   void so_many_schedules_are_tried_as_were_asked_for_and_then_the_best_is_tidied() {
     assertThat(found(salad, tries(1, 1), AUDIT, () -> false).schedules()).isEqualTo(1);
+    assertThat(found(salad, tries(2, 1), AUDIT, () -> false).schedules()).isEqualTo(2);
     assertThat(found(salad, tries(1, 3), AUDIT, () -> false).schedules()).isEqualTo(3);
     assertThat(found(salad, tries(50, 2), AUDIT, () -> false).schedules()).isBetween(90L, 102L);
     assertThat(found(salad, tries(6_000, 1), AUDIT, () -> false).schedules()).isBetween(5_500L, 6_002L);

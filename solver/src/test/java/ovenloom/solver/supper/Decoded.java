@@ -11,7 +11,6 @@ import ovenloom.model.audit.Audit;
 import ovenloom.model.audit.Break;
 import ovenloom.model.audit.score.Reckoning;
 import ovenloom.model.measure.Setting;
-import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Wish;
 import ovenloom.model.plan.Plan;
@@ -99,8 +98,8 @@ public final class Decoded {
 
   /** The ways to wait, but for the last where a step takes the food: not to wait at all. */
   private int places(int step) {
-    boolean isTakenOn = runs.work().outOf(step).stream().anyMatch(BatchLink::carriesFood);
-    return decoder.waysToWait(step) - (isTakenOn ? 1 : 0);
+    int atOnce = decoder.takenAtOnce(step);
+    return atOnce == Decisions.OPEN ? decoder.waysToWait(step) : atOnce;
   }
 
   private static boolean isAt(BakeChoice way, Setting mark, String mode) {
