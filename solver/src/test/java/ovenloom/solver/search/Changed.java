@@ -16,7 +16,6 @@ import ovenloom.model.life.Cards;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
 import ovenloom.model.menu.Step;
-import ovenloom.model.menu.Work;
 import ovenloom.model.plan.Placement;
 import ovenloom.model.plan.Plan;
 import ovenloom.model.plan.Stay;
@@ -83,8 +82,8 @@ final class Changed {
   }
 
   /** Whether a plan keeps some of the rules; the score, which is counted once all is changed, is not one of them. */
-  static boolean keeps(Work work, Plan plan, Predicate<String> rules) {
-    Case audited = new Case(new Cards(work), plan);
+  static boolean keeps(Cards cards, Plan plan, Predicate<String> rules) {
+    Case audited = new Case(cards, plan);
     return Audit.RULES.stream()
         .filter(
             rule -> rules.test(rule.id()) && !rule.id().equals("score"))

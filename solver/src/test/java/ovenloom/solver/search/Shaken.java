@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.kitchen.Store;
+import ovenloom.model.life.Cards;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.menu.BatchLink;
 import ovenloom.model.menu.BatchStep;
@@ -31,6 +32,7 @@ final class Shaken {
 
   private final Event event;
   private final Work work;
+  private final Cards cards;
   private final Random random;
   private Plan plan;
 
@@ -39,6 +41,7 @@ final class Shaken {
     this.random = random;
     this.plan = plan;
     work = Work.of(event);
+    cards = new Cards(work);
   }
 
   static Plan of(Event event, Plan plan, Random random, int times) {
@@ -61,7 +64,7 @@ final class Shaken {
 
   private void offer(List<Placement> runs, List<Stay> stays, List<Wash> washes) {
     Plan other = Changed.with(runs, stays, washes, plan);
-    if (Changed.keeps(work, other, rule -> true)) {
+    if (Changed.keeps(cards, other, rule -> true)) {
       plan = other;
     }
   }

@@ -11,6 +11,7 @@ import ovenloom.model.kitchen.Oven;
 import ovenloom.model.kitchen.Shelf;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.kitchen.Vessel;
+import ovenloom.model.life.Cards;
 import ovenloom.model.measure.Power;
 import ovenloom.model.menu.Dish;
 import ovenloom.model.menu.Event;
@@ -65,7 +66,7 @@ final class Tightening {
     for (Vessel vessel : event.kitchen().vessels()) {
       if (asked()) {
         lower(1, vessel.count(), count -> Changed.kitchen(event, count(event.kitchen(), vessel, count)),
-            "clean vessels");
+            "clean vessels", "long enough");
       }
     }
     if (asked()) {
@@ -85,8 +86,7 @@ final class Tightening {
   /** Takes an event in the place of this one if the plan keeps those rules in it that the change touches. */
   boolean offer(Event tighter, String... rules) {
     Set<String> touched = Set.of(rules);
-    boolean stands = Changed.keeps(Work.of(tighter), plan,
-        rule -> touched.contains(rule) || rule.equals("long enough"));
+    boolean stands = Changed.keeps(new Cards(Work.of(tighter)), plan, touched::contains);
     if (stands) {
       event = tighter;
     }
@@ -133,10 +133,10 @@ final class Tightening {
     Kitchen kitchen = event.kitchen();
     List<Oven> others = kitchen.ovens().stream().filter(each -> !each.name().equals(oven.name())).toList();
     boolean gone = plan.ovens().stream().noneMatch(log -> log.oven().equals(oven.name()))
-        && offer(Changed.kitchen(event, Changed.ovens(kitchen, others)), "set-points");
+        && offer(Changed.kitchen(event, Changed.ovens(kitchen, others)), "set-points", "long enough");
     if (!gone) {
       lower(1, oven.racks().size(), count -> Changed.kitchen(event, racks(event.kitchen(), oven, count)),
-          "room inside");
+          "room inside", "long enough");
     }
   }
 
@@ -154,7 +154,8 @@ final class Tightening {
   private void burners() {
     for (Burner burner : event.kitchen().burners()) {
       if (asked() && event.kitchen().burners().size() > 1) {
-        offer(Changed.kitchen(event, Changed.without(event.kitchen(), burner)), "burners", "stays", "open");
+        offer(Changed.kitchen(event, Changed.without(event.kitchen(), burner)), "burners", "stays", "open",
+            "long enough");
       }
     }
   }
@@ -169,7 +170,7 @@ final class Tightening {
             .toList();
         if (!stores.equals(event.kitchen().stores())) {
           offer(Changed.kitchen(event, Changed.stores(event.kitchen(), stores)), "stays", "shelves",
-              "raw below", "open");
+              "raw below", "open", "long enough");
         }
       }
     }
@@ -192,7 +193,8 @@ final class Tightening {
         Step old = now.step(step.name());
         Step cut = tighter.of(now, old, plan);
         if (!cut.equals(old)) {
-          offer(Changed.step(event, now, old, cut), "everything once", "links", "stays", "keeps");
+          offer(Changed.step(event, now, old, cut), "everything once", "links", "stays", "keeps",
+              "long enough");
         }
       }
     }
