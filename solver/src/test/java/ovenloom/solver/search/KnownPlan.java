@@ -65,7 +65,7 @@ final class KnownPlan {
     for (int step = 0; step < start.steps(); step++) {
       start.setEarlier(step, someMinutes());
       start.setBake(step, some(decoder.waysToBake(step).size()));
-      start.setStay(step, some(decoder.waysToWait(step)));
+      start.setStay(step, some(places(step)));
     }
     return start;
   }
@@ -76,7 +76,7 @@ final class KnownPlan {
       case 0 -> swap(decisions, random.nextInt(decisions.steps()), random.nextInt(decisions.steps()));
       case 1 -> decisions.setEarlier(step, someMinutes());
       case 2 -> decisions.setBake(step, some(decoder.waysToBake(step).size()));
-      default -> decisions.setStay(step, some(decoder.waysToWait(step)));
+      default -> decisions.setStay(step, some(places(step)));
     }
   }
 
@@ -92,6 +92,12 @@ final class KnownPlan {
       case 1 -> random.nextInt(30);
       default -> 0;
     };
+  }
+
+  /** Where its food may wait; that it is not to wait at all is not drawn, for by lot it seldom goes. */
+  private int places(int step) {
+    int atOnce = decoder.takenAtOnce(step);
+    return atOnce == Decisions.OPEN ? decoder.waysToWait(step) : atOnce;
   }
 
   private int some(int ways) {
