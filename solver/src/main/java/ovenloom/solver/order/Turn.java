@@ -104,7 +104,7 @@ public class Turn {
   }
 
   /** How many sorts of places its food may wait in; the last is none, where a step takes it. */
-  public int waysToWait() {
+  int waysToWait() {
     return choices.waysToWait;
   }
 

@@ -1,8 +1,6 @@
 package ovenloom.solver.search;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.menu.Dish;
@@ -143,7 +141,7 @@ final class Beginnings {
   }
 
   private Decisions fromAPlan(Trial.Best best, Random lot, long end) {
-    List<Dish> losers = losers(best.score());
+    List<Dish> losers = Losers.of(runs.event(), best.score());
     List<Dish> notHot = losers.stream().filter(dish -> hot.of(dish).isEmpty()).toList();
     List<Dish> few = losers.size() <= MOST_LOSERS ? losers : notHot;
     if (!few.isEmpty() && few.size() <= MOST_LOSERS && lot.nextInt(A_LOSER_ONE_IN) == 0) {
@@ -158,17 +156,6 @@ final class Beginnings {
           deadline::isOver);
     }
     return near(lot);
-  }
-
-  /** Those that lose most first. */
-  private List<Dish> losers(Score score) {
-    Map<String, Long> lost = score.atTheTable();
-    return runs.event()
-        .dishes()
-        .stream()
-        .filter(dish -> lost.containsKey(dish.name()))
-        .sorted(Comparator.comparingLong(dish -> -lost.getOrDefault(dish.name(), 0L)))
-        .toList();
   }
 
   /** A child of two good plans, or the best one shaken. */
@@ -196,7 +183,7 @@ final class Beginnings {
   private Decisions withFirstChoice(Decisions from, Random lot, long until) {
     Decisions best = from;
     Score least = trial.of(from).score();
-    for (Dish dish : losers(least)) {
+    for (Dish dish : Losers.of(runs.event(), least)) {
       if (hot.of(dish).isEmpty() && least.atTheTable().containsKey(dish.name()) && isLeft(until)) {
         Decisions next = heard(new LosersFirst(runs.work(), ahead).of(best, dish), PLEAS_OF_A_START, lot,
             until);

@@ -1,8 +1,6 @@
 package ovenloom.solver.search;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import ovenloom.model.menu.BatchStep;
 import ovenloom.model.menu.Dish;
@@ -34,14 +32,7 @@ final class CooledInTime {
     Decisions best = from;
     Bench.Tried tried = trial.of(from);
     long least = trial.cost(tried.score());
-    Map<String, Long> lost = tried.score().atTheTable();
-    List<Dish> dishes = work.event()
-        .dishes()
-        .stream()
-        .filter(dish -> lost.containsKey(dish.name()))
-        .sorted(Comparator.comparingLong(dish -> -lost.getOrDefault(dish.name(), 0L)))
-        .toList();
-    for (Dish dish : dishes) {
+    for (Dish dish : Losers.of(work.event(), tried.score())) {
       for (int part : PARTS) {
         Decisions next = with(best, dish, part);
         if (trial.decoded() < end && !over.getAsBoolean()) {

@@ -41,7 +41,7 @@ class BuiltAroundTest {
   private static final int PLANNED_OF_A_HUNDRED = 97;
 
   /** A search that has a plan sooner goes on so long, and until somebody looks. */
-  private static final long A_FEW_TRIES = 50;
+  private static final long A_FEW_TRIES = 300;
 
   /** Of the time that a proof takes at most. */
   private static final double A_PART = 0.03;

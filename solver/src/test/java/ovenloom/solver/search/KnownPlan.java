@@ -12,6 +12,7 @@ import ovenloom.solver.place.Decoder;
 import ovenloom.solver.place.Draft;
 import ovenloom.solver.place.FairCopy;
 import ovenloom.solver.place.Runs;
+import ovenloom.solver.supper.Decoded;
 import ovenloom.solver.wish.Scorer;
 
 /**
@@ -65,7 +66,7 @@ final class KnownPlan {
     for (int step = 0; step < start.steps(); step++) {
       start.setEarlier(step, someMinutes());
       start.setBake(step, some(decoder.waysToBake(step).size()));
-      start.setStay(step, some(places(step)));
+      start.setStay(step, some(Decoded.places(decoder, step)));
     }
     return start;
   }
@@ -76,7 +77,7 @@ final class KnownPlan {
       case 0 -> swap(decisions, random.nextInt(decisions.steps()), random.nextInt(decisions.steps()));
       case 1 -> decisions.setEarlier(step, someMinutes());
       case 2 -> decisions.setBake(step, some(decoder.waysToBake(step).size()));
-      default -> decisions.setStay(step, some(places(step)));
+      default -> decisions.setStay(step, some(Decoded.places(decoder, step)));
     }
   }
 
@@ -92,12 +93,6 @@ final class KnownPlan {
       case 1 -> random.nextInt(30);
       default -> 0;
     };
-  }
-
-  /** Where its food may wait; that it is not to wait at all is not drawn, for by lot it seldom goes. */
-  private int places(int step) {
-    int atOnce = decoder.takenAtOnce(step);
-    return atOnce == Decisions.OPEN ? decoder.waysToWait(step) : atOnce;
   }
 
   private int some(int ways) {

@@ -86,18 +86,18 @@ public final class Decoded {
 
   /** Leaves the food of a bake in its oven, with the dial at its holding mark: the last place but one. */
   public Decoded heldInItsOven(String step) {
-    runsOf(step).forEach(run -> decisions.setStay(first(run), places(first(run)) - 2));
+    runsOf(step).forEach(run -> decisions.setStay(first(run), places(decoder, first(run)) - 2));
     return this;
   }
 
   /** Leaves the food of a bake in its oven, switched off. */
   public Decoded leftInItsOven(String step) {
-    runsOf(step).forEach(run -> decisions.setStay(first(run), places(first(run)) - 1));
+    runsOf(step).forEach(run -> decisions.setStay(first(run), places(decoder, first(run)) - 1));
     return this;
   }
 
-  /** The ways to wait, but for the last where a step takes the food: not to wait at all. */
-  private int places(int step) {
+  /** The sorts of places the food of a step may wait in: all ways to wait but not to wait at all. */
+  public static int places(Decoder decoder, int step) {
     int atOnce = decoder.takenAtOnce(step);
     return atOnce == Decisions.OPEN ? decoder.waysToWait(step) : atOnce;
   }
