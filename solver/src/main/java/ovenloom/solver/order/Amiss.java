@@ -23,6 +23,19 @@ public final class Amiss {
     }
   }
 
+  /** The same, to be told again while these change. */
+  public Amiss copy() {
+    Amiss copy = new Amiss(count);
+    copy.set(this);
+    return copy;
+  }
+
+  /** Those of another, in place of all that were. */
+  public void set(Amiss other) {
+    System.arraycopy(other.steps, 0, steps, 0, other.count);
+    count = other.count;
+  }
+
   /** One of them, another for another step; where none is wrong that step itself. */
   int insteadOf(int step) {
     return count == 0 ? step : steps[step % count];

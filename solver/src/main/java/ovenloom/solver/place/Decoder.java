@@ -27,7 +27,7 @@ public final class Decoder {
   private final WashUp washUp;
   private final Interruptions interruptions;
   private final Bonds bonds;
-  private final int[] nextBatch;
+  private final Sequence sequence;
   private final int[] leastMinutes;
 
   /** A decoder for an event laid out as runs. */
@@ -40,6 +40,7 @@ public final class Decoder {
     this.runs = runs;
     this.coldStarts = coldStarts;
     bonds = new Bonds(runs);
+    sequence = new Sequence(runs, bonds);
     floor = new Floor(runs);
     draft = new Draft(runs);
     fitting = new Fitting(runs, floor, draft, bonds);
@@ -51,16 +52,7 @@ public final class Decoder {
     errands = new Errands(runs);
     washUp = new WashUp(runs.event(), floor.crew);
     interruptions = new Interruptions(runs);
-    nextBatch = runs.runs().stream().mapToInt(this::nextBatchOf).toArray();
     leastMinutes = runs.runs().stream().mapToInt(fitting::leastMinutes).toArray();
-  }
-
-  private int nextBatchOf(Run run) {
-    int next = run.index() + 1;
-    boolean same = next < runs.runs().size()
-        && runs.runs().get(next).step().equals(run.step())
-        && runs.runs().get(next).dish().equals(run.dish());
-    return same ? next : -1;
   }
 
   /** The ways to bake a step; none for one that is no bake. */
@@ -92,11 +84,18 @@ public final class Decoder {
     return Decisions.OPEN;
   }
 
+  /** The same for decisions from which the same plan follows, but for how many batches share a run; nearly never the same for others. */
+  public long print(Decisions decisions) {
+    sequence.set(decisions);
+    return sequence.print(decisions);
+  }
+
   /**
    * The plan that follows from what was decided. Where food turns out to go in colder or warmer than was thought, all is placed
    * again with minutes for that.
    */
   public Draft decode(Decisions decisions) {
+    sequence.set(decisions);
     for (int step = 0; step < draft.starts.length; step++) {
       draft.starts[step] = decisions.start(step);
     }
@@ -116,10 +115,21 @@ public final class Decoder {
   private void placeAll(Decisions decisions) {
     floor.clear();
     draft.clear();
-    for (int turn = 0; turn < decisions.steps(); turn++) {
-      place(runs.runOf().get(decisions.step(turn)), decisions);
+    for (int entry = 0; entry < sequence.size(); entry++) {
+      place(sequence.get(entry), decisions);
     }
     coldStarts.follow(draft);
+  }
+
+  private void place(int entry, Decisions decisions) {
+    Run run = runs.runs().get(entry < 0 ? ~entry : entry);
+    if (entry < 0) {
+      settle(run, decisions);
+    } else if (run.step().serve()) {
+      serve(run, decisions);
+    } else {
+      placeBefore(run, decisions);
+    }
   }
 
   private void washUp() {
@@ -133,27 +143,9 @@ public final class Decoder {
     }
   }
 
-  private void place(int run, Decisions decisions) {
-    if (draft.placed[run]) {
-      return;
-    }
-    Run placing = runs.runs().get(run);
-    if (placing.step().serve()) {
-      serve(placing, decisions);
-    } else {
-      placeBefore(placing, decisions);
-    }
-  }
-
   /** What is cooked is placed back from the table, after all that follows it. */
   private void placeBefore(Run placing, Decisions decisions) {
     int run = placing.index();
-    if (nextBatch[run] >= 0) {
-      place(nextBatch[run], decisions);
-    }
-    for (Tie tie : bonds.after(run)) {
-      place(tie.later(), decisions);
-    }
     int step = placing.units().getFirst().index();
     OvenStay stay = larder.stayInItsOven(placing, bonds.waits(run), decisions);
     int end = straightOn.latestEnd(placing, latestEnd(placing) - decisions.earlier(step), decisions);
@@ -162,30 +154,14 @@ public final class Decoder {
     settle(placing, decisions);
   }
 
-  /** What is served is placed on from the table time, before all that is served after it. */
+  /** What is served is placed on from the table time, after all that is served before it. */
   private void serve(Run serving, Decisions decisions) {
     int run = serving.index();
-    int batch = batchBefore(run);
-    if (batch >= 0) {
-      place(batch, decisions);
-    }
-    for (Tie tie : bonds.before(run)) {
-      if (isServed(tie.earlier())) {
-        place(tie.earlier(), decisions);
-      }
-    }
-    if (draft.placed[run]) {
-      return;
-    }
-    int earliest = earliestStart(serving, batch);
+    int earliest = earliestStart(serving, bonds.batchBefore(run));
     int slack = Math.max(0, serving.endOfService() - serving.minutes() - earliest);
     int late = Math.min(slack, decisions.earlier(serving.units().getFirst().index()));
     fitting.serve(serving, earliest + late);
     draft.placed[run] = true;
-    for (Tie tie : bonds.after(run)) {
-      place(tie.later(), decisions);
-    }
-    settle(serving, decisions);
   }
 
   private boolean isServed(int run) {
@@ -212,16 +188,12 @@ public final class Decoder {
     }
   }
 
-  private int batchBefore(int run) {
-    return run > 0 && nextBatch[run - 1] == run ? run - 1 : -1;
-  }
-
   private int latestEnd(Run run) {
     int latest = run.due();
     for (Tie tie : bonds.after(run.index())) {
       latest = Math.min(latest, latestEnd(run, tie));
     }
-    int next = nextBatch[run.index()];
+    int next = bonds.nextBatch(run.index());
     int end = traces.latestEnd(run, next < 0 ? latest : Math.min(latest, draft.end[next]), draft);
     return errands.latestEnd(run, end, leastMinutes[run.index()], draft);
   }

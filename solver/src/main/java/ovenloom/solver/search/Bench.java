@@ -12,13 +12,25 @@ final class Bench {
 
   private final Decoder decoder;
   private final Scorer scorer;
+  private final int number;
 
   /** What became of decisions; the draft is good until the bench is used again. */
   record Tried(Draft draft, Score score) {}
 
-  Bench(Runs runs) {
+  /**
+   * One among many.
+   *
+   * @param number no other has it
+   */
+  Bench(Runs runs, int number) {
+    this.number = number;
     decoder = new Decoder(runs);
     scorer = new Scorer(runs);
+  }
+
+  /** The same for decisions from which the same plan follows; nearly never the same for others, of this bench or another. */
+  long print(Decisions decisions) {
+    return decoder.print(decisions) + number;
   }
 
   Tried of(Decisions decisions) {

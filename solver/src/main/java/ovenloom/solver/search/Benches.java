@@ -18,6 +18,7 @@ final class Benches {
   private final Event event;
   private final BakeMinutes minutes;
   private final Map<List<Integer>, Bench> benches = new LinkedHashMap<>(16, 0.75f, true);
+  private int made;
 
   Benches(Event event, BakeMinutes minutes) {
     this.event = event;
@@ -29,7 +30,7 @@ final class Benches {
     List<Integer> key = IntStream.range(0, decisions.steps()).map(decisions::together).boxed().toList();
     Bench bench = benches.get(key);
     if (bench == null) {
-      bench = new Bench(Runs.of(event, minutes, decisions::together));
+      bench = new Bench(Runs.of(event, minutes, decisions::together), made++);
       benches.put(key, bench);
       if (benches.size() > KEPT) {
         benches.remove(benches.keySet().iterator().next());

@@ -44,6 +44,7 @@ final class Trial implements Price {
   private final Benches benches;
   private final Decisions decisions;
   private final Amiss amiss;
+  private final Memory memory = new Memory();
   private final AtomicLong decoded = new AtomicLong();
   private volatile @Nullable Best best;
   private @Nullable Best hope;
@@ -72,9 +73,37 @@ final class Trial implements Price {
       decisions.setStep(next++, turn.getStep());
       turn.tell(decisions);
     }
+    return price();
+  }
+
+  /** What the search is told of decisions. */
+  long price(Decisions others) {
+    settleInTime();
+    decisions.set(others);
+    return price();
+  }
+
+  /** Without a schedule, if one from which the same plan follows was tried lately; the cheapest since an elite was told is decoded in any case, to be told. */
+  private long price() {
+    long print = benches.of(decisions).print(decisions);
+    Memory.Known known = memory.of(print);
+    return known != null && known.cost() >= costLately ? again(known) : forTheFirstTime(print);
+  }
+
+  private long again(Memory.Known known) {
+    decoded.incrementAndGet();
+    hoping += hope == null ? 0 : 1;
+    amiss.set(known.amiss());
+    return known.price();
+  }
+
+  private long forTheFirstTime(long print) {
     Bench.Tried tried = tried();
     tellAmiss(tried);
-    return cost(tried.score()) + tried.draft().interruptions() * AN_INTERRUPTION;
+    long cost = cost(tried.score());
+    long price = cost + tried.draft().interruptions() * AN_INTERRUPTION;
+    memory.add(new Memory.Known(print, cost, price, amiss.copy()));
+    return price;
   }
 
   /** Steps that break something, and all of dishes that lose at the table. */
@@ -160,6 +189,7 @@ final class Trial implements Price {
       decisions.set(hoped.decisions());
       boolean isRefused = judge(decode(), -1).score().breaks() > 0;
       if (isRefused) {
+        memory.clear();
         turning.run();
       }
     }

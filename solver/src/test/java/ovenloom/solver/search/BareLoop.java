@@ -57,7 +57,7 @@ final class BareLoop {
     }
     Decisions next = now.copy();
     one(kinds).accept(next);
-    long found = trial.cost(trial.of(next).score());
+    long found = trial.price(next);
     int slot = (int) (trial.decoded() % LATE);
     if (found <= cost || found <= late[slot]) {
       now = next;
@@ -67,7 +67,7 @@ final class BareLoop {
   }
 
   private void settle() {
-    cost = trial.cost(trial.of(now).score());
+    cost = trial.price(now);
     Arrays.fill(late, cost);
   }
 
