@@ -23,7 +23,7 @@ public final class Amiss {
     }
   }
 
-  /** The same, to be told again while these change. */
+  /** The same, to be told again while these change; no more can be added to it. */
   public Amiss copy() {
     Amiss copy = new Amiss(count);
     copy.set(this);

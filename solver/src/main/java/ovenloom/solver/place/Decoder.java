@@ -84,7 +84,7 @@ public final class Decoder {
     return Decisions.OPEN;
   }
 
-  /** The same for decisions from which the same plan follows, but for how many batches share a run; nearly never the same for others. */
+  /** A number that decisions have in common only, but for odd chance, if the same plan follows from them, with batches that share runs as here. */
   public long print(Decisions decisions) {
     sequence.set(decisions);
     return sequence.print(decisions);

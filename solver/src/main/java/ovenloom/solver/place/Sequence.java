@@ -3,7 +3,7 @@ package ovenloom.solver.place;
 import java.util.Arrays;
 import ovenloom.model.menu.BatchStep;
 
-/** In which order runs are placed for an order of steps: each after all that it has to wait for, and, if it is served, before what is served after it. */
+/** In which order runs are placed for an order of steps: what is cooked after all that follows it, what is served before it. */
 final class Sequence {
 
   private static final long ODD = 0x9E3779B97F4A7C15L;
@@ -58,7 +58,9 @@ final class Sequence {
     for (Tie tie : bonds.after(run)) {
       add(tie.later());
     }
-    put(run);
+    if (!isIn[run]) {
+      put(run);
+    }
   }
 
   private void addServed(int run) {
@@ -85,7 +87,7 @@ final class Sequence {
     entries[size++] = run;
   }
 
-  /** The same for decisions from which the same plan follows; nearly never the same for others. */
+  /** A number that decisions which place all in this order have in common only, but for odd chance, if the same plan follows from them. */
   long print(Decisions decisions) {
     long print = size;
     for (int entry = 0; entry < size; entry++) {

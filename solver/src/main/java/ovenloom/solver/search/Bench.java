@@ -28,7 +28,7 @@ final class Bench {
     scorer = new Scorer(runs);
   }
 
-  /** The same for decisions from which the same plan follows; nearly never the same for others, of this bench or another. */
+  /** A number that decisions have in common only, but for odd chance, if the same plan follows from them; on another bench they have others. */
   long print(Decisions decisions) {
     return decoder.print(decisions) + number;
   }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import ovenloom.solver.order.Amiss;
 
-/** What was tried last and what it came to: so that orders from which the same plan follows are not decoded again. */
+/** What schedules came to that were tried lately, a place for each rest of a print: so that they need not be decoded again. */
 final class Memory {
 
   private static final int MOST = 4_096;

@@ -1,6 +1,7 @@
 package ovenloom.solver.search;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
@@ -83,11 +84,11 @@ final class Trial implements Price {
     return price();
   }
 
-  /** Without a schedule, if one from which the same plan follows was tried lately; the cheapest since an elite was told is decoded in any case, to be told. */
+  /** Without decoding where a schedule of the same print is remembered; but what is cheaper than all since an elite was told is decoded, to be told. */
   private long price() {
     long print = benches.of(decisions).print(decisions);
     Memory.Known known = memory.of(print);
-    return known != null && known.cost() >= costLately ? again(known) : forTheFirstTime(print);
+    return known != null && known.cost() >= costLately ? again(known) : decoded(print);
   }
 
   private long again(Memory.Known known) {
@@ -97,12 +98,15 @@ final class Trial implements Price {
     return known.price();
   }
 
-  private long forTheFirstTime(long print) {
+  /** What the judge refused is not remembered: it may be asked again. */
+  private long decoded(long print) {
     Bench.Tried tried = tried();
     tellAmiss(tried);
     long cost = cost(tried.score());
     long price = cost + tried.draft().interruptions() * AN_INTERRUPTION;
-    memory.add(new Memory.Known(print, cost, price, amiss.copy()));
+    if (tried.score().breaks() == tried.draft().shortfall()) {
+      memory.add(new Memory.Known(print, cost, price, amiss.copy()));
+    }
     return price;
   }
 
@@ -186,10 +190,13 @@ final class Trial implements Price {
     hope = null;
     hoping = 0;
     if (hoped != null) {
+      Best before = best;
       decisions.set(hoped.decisions());
       boolean isRefused = judge(decode(), -1).score().breaks() > 0;
-      if (isRefused) {
+      if (Objects.equals(best, before)) {
         memory.clear();
+      }
+      if (isRefused) {
         turning.run();
       }
     }
