@@ -17,7 +17,7 @@ final class Bounds {
   private final LinearArgument wishes;
 
   Bounds(Extents extents) {
-    relaxation = new Relaxation(extents, claim -> true);
+    relaxation = Relaxation.narrow(extents);
     List<Stint> stints = Stint.of(relaxation);
     Shares.add(relaxation, stints, Vessels.add(relaxation));
     Ovens.add(relaxation);

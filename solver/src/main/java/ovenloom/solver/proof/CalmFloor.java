@@ -6,9 +6,7 @@ import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.List;
-import java.util.function.IntToLongFunction;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import ovenloom.model.measure.Stretch;
 import ovenloom.model.measure.Stretches;
 import ovenloom.model.menu.Event;
@@ -76,23 +74,9 @@ final class CalmFloor {
   /** Minutes of all hands that lie in some stretches. */
   private LinearArgument minutes(Stretches when) {
     LinearExprBuilder sum = LinearExpr.newBuilder();
-    stints.forEach(stint -> sum.add(minutes(stint, when)));
+    when.parts()
+        .forEach(part -> stints
+            .forEach(stint -> sum.addTerm(Overlap.of(model, stint, part), stint.hands().cooks())));
     return sum.build();
-  }
-
-  private LinearArgument minutes(Stint stint, Stretches when) {
-    IntToLongFunction shared = from -> stint.hands().cooks()
-        * when.shared(Stretches.of(new Stretch(from, from + stint.minutes()))).minutes();
-    long[] minutes = IntStream.rangeClosed(stint.first(), Math.max(stint.first(), stint.last()))
-        .mapToLong(shared)
-        .toArray();
-    long least = LongStream.of(minutes).min().orElseThrow();
-    long most = LongStream.of(minutes).max().orElseThrow();
-    if (least == most) {
-      return LinearExpr.constant(least);
-    }
-    IntVar inside = model.newIntVar(least, most, "minutes of " + stint.run());
-    model.addElement(LinearExpr.affine(stint.from(), 1, -stint.first()), minutes, inside);
-    return inside;
   }
 }

@@ -26,6 +26,7 @@ final class Relaxation {
 
   private final Extents extents;
   private final Predicate<Claim> kept;
+  private final boolean isNarrow;
   private final CpModel model;
   private final Set<Claim> claims = new LinkedHashSet<>();
   private final IntVar[] starts;
@@ -33,11 +34,21 @@ final class Relaxation {
 
   /** @param kept which claims are to be met; others are given up */
   Relaxation(Extents extents, Predicate<Claim> kept) {
+    this(extents, kept, false);
+  }
+
+  /** With all claims, where each run lies between the minutes between which it lies in every plan: so CP-SAT need not find these. */
+  static Relaxation narrow(Extents extents) {
+    return new Relaxation(extents, claim -> true, extents.isPossible());
+  }
+
+  private Relaxation(Extents extents, Predicate<Claim> kept, boolean isNarrow) {
     if (!NativeLibrary.isLoaded()) {
       throw new IllegalStateException("nothing can be proven here without CP-SAT");
     }
     this.extents = extents;
     this.kept = kept;
+    this.isNarrow = isNarrow;
     model = new CpModel();
     int steps = runs().size();
     starts = new IntVar[steps];
@@ -87,14 +98,20 @@ final class Relaxation {
     return ends[run];
   }
 
-  /** The first minute in which it may begin, were it alone. */
+  /** The first minute in which it may begin: were it alone, if some claims may be given up. */
   int from(Run run) {
+    if (isNarrow) {
+      return extents.earliest(run.index());
+    }
     int from = Math.max(laidOut().event().from(), run.notBefore());
     return run.step().serve() ? Math.max(from, run.due()) : from;
   }
 
-  /** The minute by which it must have ended, were it alone. */
-  static int to(Run run) {
+  /** The minute by which it must have ended, likewise. */
+  int to(Run run) {
+    if (isNarrow) {
+      return extents.latest(run.index());
+    }
     return run.step().serve() ? run.endOfService() : run.due();
   }
 

@@ -37,7 +37,7 @@ record Stint(Run run, Need.Hands hands, LinearArgument from, int first, int last
     int least = relaxation.extents().least(run.index());
     int most = relaxation.extents().most(run.index());
     int from = relaxation.from(run);
-    int last = Relaxation.to(run) - least;
+    int last = relaxation.to(run) - least;
     LinearArgument start = relaxation.start(run.index());
     return switch (hands.moment()) {
       case Need.Moment.Throughout() -> new Stint(run, hands, start, from, last, least);
@@ -45,11 +45,11 @@ record Stint(Run run, Need.Hands hands, LinearArgument from, int first, int last
       case Need.Moment.Last(int some) -> {
         int minutes = Math.min(some, least);
         LinearArgument begins = LinearExpr.affine(relaxation.end(run.index()), 1, -minutes);
-        yield new Stint(run, hands, begins, from, Relaxation.to(run) - minutes, minutes);
+        yield new Stint(run, hands, begins, from, relaxation.to(run) - minutes, minutes);
       }
       case Need.Moment.At(int after, int some, boolean sharp) -> {
         int minutes = Math.min(some, least);
-        int end = Relaxation.to(run) - minutes;
+        int end = relaxation.to(run) - minutes;
         CpModel model = relaxation.model();
         IntVar begins = model.newIntVar(from, Math.max(from, end), "in the middle of " + run);
         model.addLessOrEqual(start, begins);
