@@ -1,12 +1,11 @@
 package ovenloom.solver.proof;
 
-import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import ovenloom.model.kitchen.Store;
 import ovenloom.model.life.Warmness;
@@ -23,6 +22,9 @@ import ovenloom.model.menu.Work;
  * nor does a batch of which more than one step may be the last on the heat. Cool and cold dishes lose nothing here.
  */
 final class TableFloor {
+
+  /** So many minutes are told apart at which a dish loses more than the minute before. */
+  private static final int MOST_LOSSES = 50;
 
   private final Relaxation relaxation;
   private final Work work;
@@ -95,16 +97,27 @@ final class TableFloor {
   }
 
   private void add(Dish dish, BatchStep last, LinearArgument minutes, int most) {
-    long[] tenths = IntStream.rangeClosed(0, most)
+    long[] tenths = neverLess(IntStream.rangeClosed(0, most)
         .mapToLong(each -> warmness.tenthsShort(last.index(), each))
-        .toArray();
-    if (LongStream.of(tenths).anyMatch(each -> each > 0)) {
-      IntVar waited = relaxation.model().newIntVar(0, most, "waited by " + last);
-      IntVar lostOfIt = relaxation.model().newIntVar(0, tenths[most], "lost by " + last);
-      relaxation.model().addLessOrEqual(minutes, waited);
-      relaxation.model().addElement(waited, tenths, lostOfIt);
-      lost.addTerm(lostOfIt, dish.portionsInABatch());
+        .toArray());
+    lost.add(tenths[0] * dish.portionsInABatch());
+    int[] losses = IntStream.rangeClosed(1, most).filter(each -> tenths[each] > tenths[each - 1]).toArray();
+    int stride = Math.ceilDiv(losses.length, MOST_LOSSES);
+    long soFar = tenths[0];
+    for (int i = 0; i < losses.length; i += stride) {
+      BoolVar isSoLong = relaxation.model().newBoolVar(losses[i] + " minutes after " + last);
+      relaxation.model().addLessThan(minutes, losses[i]).onlyEnforceIf(isSoLong.not());
+      lost.addTerm(isSoLong, (tenths[losses[i]] - soFar) * dish.portionsInABatch());
+      soFar = tenths[losses[i]];
     }
+  }
+
+  /** What it loses at least from each minute on. */
+  private static long[] neverLess(long[] tenths) {
+    for (int each = tenths.length - 1; each > 0; each--) {
+      tenths[each - 1] = Math.min(tenths[each - 1], tenths[each]);
+    }
+    return tenths;
   }
 
   private LinearArgument end(BatchStep step) {
