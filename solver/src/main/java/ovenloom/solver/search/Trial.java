@@ -88,7 +88,7 @@ final class Trial implements Price {
   private long price() {
     long print = benches.of(decisions).print(decisions);
     Memory.Known known = memory.of(print);
-    return known != null && known.cost() >= costLately ? again(known) : decoded(print);
+    return known != null && known.cost() >= costLately ? again(known) : anew(print);
   }
 
   private long again(Memory.Known known) {
@@ -99,7 +99,7 @@ final class Trial implements Price {
   }
 
   /** What the judge refused is not remembered: it may be asked again. */
-  private long decoded(long print) {
+  private long anew(long print) {
     Bench.Tried tried = tried();
     tellAmiss(tried);
     long cost = cost(tried.score());
